@@ -1,0 +1,24 @@
+import { existsSync } from 'node:fs';
+import type { TestProject } from 'vitest/node';
+
+const USUAL_PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    chromium: string;
+  }
+}
+
+/** Path of a Chromium, or '' when there is none. CHROMIUM_PATH stands over the usual places. */
+export function chromiumPath(): string {
+  const named = process.env['CHROMIUM_PATH'];
+  return [...(named ? [named] : []), ...USUAL_PLACES].find((place) => existsSync(place)) ?? '';
+}
+
+/** Browser tests are skipped aloud on a person's machine without Chromium; where CI=true that is a failure. */
+export default function setup(project: TestProject): void {
+  const found = chromiumPath();
+  if (!found && process.env['CI'] === 'true') throw new Error('No Chromium found: the browser tests cannot run. Set CHROMIUM_PATH.');
+  if (!found) console.error('\n*** NO CHROMIUM FOUND: every browser test is skipped. Install chromium or set CHROMIUM_PATH. ***\n');
+  project.provide('chromium', found);
+}

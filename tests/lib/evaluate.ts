@@ -1,0 +1,76 @@
+import { create, all as everything } from 'mathjs';
+import type { Figure, Value } from '../../lib/figure/figure.ts';
+import { printFigure, printValue } from '../../lib/figure/print-value.ts';
+
+const math = create(everything ?? {}, {});
+const FUNCTIONS = {
+  inv: (a: number) => Math.tan(a) - a,
+  acos: Math.acos,
+  asin: Math.asin,
+  atan: Math.atan,
+};
+
+/** A printed number with half a unit of its last place: what the reader can know of the true figure. */
+type Shown = { readonly x: number; readonly half: number };
+
+const plainMinus = (text: string): string => text.replaceAll('−', '-');
+
+function shown(value: Value, text: string): Shown | null {
+  if ('move' in value) return { x: value.move.turns + value.move.spaces / value.move.circle, half: 0 };
+  if ('dial' in value) return { x: value.dial.turns + value.dial.divisions / value.dial.perTurn, half: 0.05 / value.dial.perTurn };
+  if ('words' in value) return null;
+  if ('ratio' in value) return { x: value.ratio[0] / value.ratio[1], half: 0 };
+  const places = /\.(\d+)$/.exec(text)?.[1]?.length ?? 0;
+  const exact = 'count' in value;
+  return { x: Number(plainMinus(text)), half: exact ? 0 : 0.5 / 10 ** places };
+}
+
+const toSyntax = (formula: string): string =>
+  plainMinus(formula)
+    .replaceAll('×', '*')
+    .replaceAll('÷', '/')
+    .replaceAll('·', '*')
+    .replaceAll('½', '(1/2)')
+    .replaceAll('√(', 'sqrt(')
+    .replaceAll('π', 'pi')
+    .replace(/(\d+(?:\.\d+)?)°/g, '($1*pi/180)');
+
+export type Evaluation = { readonly printed: number; readonly worked: number; readonly allowed: number };
+
+/**
+ * Works a figure's printed formula on its printed givens, as a reader with a pocket calculator would.
+ * allowed: half a unit of the printed answer plus what the rounding of the printed givens can do to it. null: there is no formula.
+ * Throws when the formula uses a symbol that is not given, or a given is not used.
+ */
+export function evaluateFigure(figure: Figure): Evaluation | null {
+  if (figure.formula === '') return null;
+  const answer = shown(figure.value, printFigure(figure).text);
+  if (!answer) return null;
+  const node = math.parse(toSyntax(figure.formula));
+  const used = new Set<string>();
+  node.traverse((part) => {
+    if (part.type === 'SymbolNode') used.add((part as unknown as { name: string }).name);
+  });
+  const scope = new Map<string, Shown & { angle: boolean }>();
+  for (const given of figure.given) {
+    if (!used.has(given.symbol)) throw new Error(`${figure.name}: ${given.symbol} is given but not used in ${figure.formula}`);
+    const one = shown(given.value, printValue(given.value, figure.unit, placesOf(given.value)).text);
+    if (!one) throw new Error(`${figure.name}: ${given.symbol} is no number`);
+    scope.set(given.symbol, { ...one, angle: 'angle' in given.value });
+  }
+  const work = (shift?: string, by = 0): number => {
+    const values: Record<string, unknown> = { ...FUNCTIONS };
+    for (const [symbol, one] of scope) {
+      const x = one.x + (symbol === shift ? by * one.half : 0);
+      values[symbol] = one.angle ? (x * Math.PI) / 180 : x;
+    }
+    const result = Number(node.compile().evaluate(values));
+    return 'angle' in figure.value ? (result * 180) / Math.PI : result;
+  };
+  const worked = work();
+  let allowed = answer.half;
+  for (const symbol of scope.keys()) allowed += Math.max(Math.abs(work(symbol, 1) - worked), Math.abs(work(symbol, -1) - worked));
+  return { printed: answer.x, worked, allowed: allowed * 1.0001 + 1e-12 * Math.abs(worked) };
+}
+
+const placesOf = (value: Value): number | undefined => ('number' in value ? value.places : undefined);
