@@ -1,6 +1,6 @@
 /**
  * Involute function: inv a = tan a − a, a in radians, answer in radians.
- * Source: E. Buckingham, Analytical Mechanics of Gears (1949), ch. 4 (value from memory of the chapter); the definition is universal.
+ * Source: Mathematical Problems in Engineering, 2019, article 3586012, introduction (x = tan u − u).
  * True for 0 ≤ a < 90°. Throws RangeError outside. Example: inv 20° = 0.014904.
  */
 export function inv(a: number): number {
@@ -10,7 +10,8 @@ export function inv(a: number): number {
 
 /**
  * The angle whose involute function is x: the a with tan a − a = x, in radians.
- * Found by Newton's method from a start that lies above the answer (tan a − a is convex, so the steps never cross it).
+ * Source: common practice, no source: Newton's method from a start that lies above the answer
+ * (tan a − a is convex, so the steps never cross it).
  * Throws RangeError below 0. Example: inverseInv(0.014904) = 20°.
  */
 export function inverseInv(x: number): number {

@@ -33,8 +33,8 @@ export function toothOf(gear: Pick<Gear, 'teeth' | 'pitch' | 'system'>): Tooth {
   return { N: gear.teeth, m, a: toRadians(gear.system.angle), A: gear.system.addendum * m, B, unit };
 }
 
-// Source of the five below: Brown & Sharpe, Practical Treatise on Milling and Milling Machines, rules for spur gears;
-// Machinery's Handbook, 31st ed., "Gearing" (formulas), both with A = 1/P and B = 1.157/P.
+// Source of the five below: US Navy, Machinery Repairman (14345), appendices III and IV, formulas for spur gearing;
+// base diameter: Machine Elements in Mechanical Design, 4th ed., worked pair of pp. 319-320.
 export const pitchDiameter = ({ N, m }: Tooth): number => N * m;
 export const outsideDiameter = ({ N, m, A }: Tooth): number => N * m + 2 * A;
 export const rootDiameter = ({ N, m, B }: Tooth): number => N * m - 2 * B;
