@@ -1,0 +1,87 @@
+import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, unlinkSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import SqliteFile from 'better-sqlite3';
+import { DamagedDatabase, ForeignDatabase } from './problems.ts';
+
+/** How many copies stay in the folder; older ones go. */
+const KEPT = 10;
+
+/** The file's own check; null when it is sound. */
+export function whatIsWrong(file: SqliteFile.Database): string | null {
+  const rows = file.pragma('quick_check(1)') as { quick_check: string }[];
+  const said = rows[0]?.quick_check ?? 'the check said nothing';
+  return said === 'ok' ? null : said;
+}
+
+/** Opens a file that must exist and be sound, runs `work`, and closes it. Throws DamagedDatabase. */
+function withSound<T>(path: string, work: (file: SqliteFile.Database) => T): T {
+  let file: SqliteFile.Database | null = null;
+  try {
+    file = new SqliteFile(path, { fileMustExist: true });
+    const wrong = whatIsWrong(file);
+    if (wrong) throw new DamagedDatabase(path, wrong);
+    return work(file);
+  } catch (error) {
+    throw isUnreadable(error) ? new DamagedDatabase(path, error.message) : error;
+  } finally {
+    file?.close();
+  }
+}
+
+/** True when SQLite says that the bytes are no database, or a broken one. */
+export const isUnreadable = (error: unknown): error is Error =>
+  error instanceof SqliteFile.SqliteError && /^SQLITE_(NOTADB|CORRUPT)/.test(error.code);
+
+/** A name that sorts by time: shop-2026-05-01T10-30-00.000Z.sqlite */
+const nameAt = (now: string): string => `shop-${now.replaceAll(':', '-')}.sqlite`;
+
+const copiesIn = (folder: string): string[] =>
+  existsSync(folder)
+    ? readdirSync(folder)
+        .filter((name) => /^shop-.*\.sqlite$/.test(name))
+        .sort()
+    : [];
+
+function freeName(folder: string, now: string): string {
+  const first = join(folder, nameAt(now));
+  for (let again = 2; ; again += 1) {
+    const name = again === 2 ? first : first.replace(/\.sqlite$/, `_${again - 1}.sqlite`);
+    if (!existsSync(name)) return name;
+  }
+}
+
+/** Copies an open file, whole, into the folder, and drops the oldest copies. Gives the copy's path. */
+export function copyInto(file: SqliteFile.Database, folder: string, now: string): string {
+  mkdirSync(folder, { recursive: true });
+  const path = freeName(folder, now);
+  file.prepare('vacuum into ?').run(path);
+  for (const old of copiesIn(folder).slice(0, -KEPT)) unlinkSync(join(folder, old));
+  return path;
+}
+
+/** Copies the file at `path` into the folder. Safe while the shop is open. Throws DamagedDatabase. */
+export const backupNow = (path: string, folder: string, now: string): string => withSound(path, (file) => copyInto(file, folder, now));
+
+/** True when no copy carries today's date. */
+export const copyIsDue = (folder: string, now: string): boolean =>
+  !copiesIn(folder).some((name) => name.startsWith(`shop-${now.slice(0, 10)}`));
+
+function refuseForeign(path: string, file: SqliteFile.Database): void {
+  const tables = file.prepare(`select name from sqlite_schema where type = 'table' and name in ('project', 'part', 'made')`).all();
+  if (tables.length !== 3) throw new ForeignDatabase(path);
+}
+
+/**
+ * Puts a copy in the place of the shop's file, which must not be open. The copy is checked first; what stood there is kept beside it.
+ * Gives the path of the kept file, or null when there was none. Throws DamagedDatabase, ForeignDatabase.
+ */
+export function restore(copy: string, path: string, now: string): string | null {
+  withSound(copy, (file) => refuseForeign(copy, file));
+  const [incoming, kept] = [`${path}.incoming`, freeName(join(path, '..'), now).replace(/shop-([^/\\]*)$/, `${basename(path)}.before-$1`)];
+  rmSync(incoming, { force: true });
+  copyFileSync(copy, incoming);
+  const had = existsSync(path);
+  for (const end of ['', '-wal', '-shm']) if (existsSync(path + end)) renameSync(path + end, kept + end);
+  renameSync(incoming, path);
+  return had ? kept : null;
+}

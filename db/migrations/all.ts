@@ -1,0 +1,13 @@
+import type { Migration } from 'kysely';
+import { machinesAndParts } from './0001_machines_and_parts.ts';
+import { tooling } from './0002_tooling.ts';
+import { routings } from './0003_routings.ts';
+import { records } from './0004_records.ts';
+
+/** In the order of their names. Never edit one that has been released: add another. */
+export const migrations: Readonly<Record<string, Migration>> = {
+  '0001_machines_and_parts': machinesAndParts,
+  '0002_tooling': tooling,
+  '0003_routings': routings,
+  '0004_records': records,
+};

@@ -1,0 +1,65 @@
+import SqliteFile from 'better-sqlite3';
+import { Kysely } from 'kysely';
+import { copyInto, copyIsDue, isUnreadable, whatIsWrong } from './backup.ts';
+import { migrate, refuseNewer, versionOf } from './migrate.ts';
+import { migrations } from './migrations/all.ts';
+import { oneConnection } from './one-connection.ts';
+import { DamagedDatabase, ForeignDatabase } from './problems.ts';
+import type { Schema } from './schema.ts';
+
+/** An open shop. copyDaily: takes today's copy unless there is one; gives its path or null. */
+export type Shop = {
+  readonly db: Kysely<Schema>;
+  readonly path: string;
+  readonly copyDaily: (now: string) => string | null;
+  readonly close: () => Promise<void>;
+};
+
+/** copies: the folder for copies, null for none (tests). now: ISO text. */
+export type Opening = { readonly copies: string | null; readonly now: string };
+
+function openSound(path: string): SqliteFile.Database {
+  let file: SqliteFile.Database | null = null;
+  try {
+    file = new SqliteFile(path);
+    file.pragma('busy_timeout = 5000');
+    const wrong = whatIsWrong(file);
+    if (wrong) throw new DamagedDatabase(path, wrong);
+    file.pragma('journal_mode = WAL');
+    file.pragma('synchronous = FULL');
+    file.pragma('foreign_keys = ON');
+    return file;
+  } catch (error) {
+    file?.close();
+    throw isUnreadable(error) ? new DamagedDatabase(path, error.message) : error;
+  }
+}
+
+function refuseForeign(path: string, file: SqliteFile.Database): void {
+  const theirs = file.prepare(`select name from sqlite_schema where type = 'table' and name not like 'kysely_%'`).get();
+  if (theirs !== undefined) throw new ForeignDatabase(path);
+}
+
+async function bringUpToDate(db: Kysely<Schema>, file: SqliteFile.Database, path: string, { copies, now }: Opening): Promise<void> {
+  await refuseNewer(db, migrations, path);
+  const version = await versionOf(db);
+  if (version === Object.keys(migrations).length) return;
+  if (version === 0) refuseForeign(path, file);
+  if (copies && version > 0) copyInto(file, copies, now);
+  await migrate(db, migrations);
+}
+
+/** Opens the shop's file, or makes it. Throws DamagedDatabase, ForeignDatabase, NewerDatabase, MigrationFailed, or SQLite's own error (CANTOPEN, READONLY). */
+export async function openShop(path: string, opening: Opening): Promise<Shop> {
+  const file = openSound(path);
+  const db = new Kysely<Schema>({ dialect: oneConnection(file) });
+  try {
+    await bringUpToDate(db, file, path, opening);
+  } catch (error) {
+    await db.destroy();
+    throw error;
+  }
+  const { copies } = opening;
+  const copyDaily = (now: string): string | null => (copies && copyIsDue(copies, now) ? copyInto(file, copies, now) : null);
+  return { db, path, copyDaily, close: () => db.destroy() };
+}
