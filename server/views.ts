@@ -1,0 +1,73 @@
+import type {
+  AnswerView,
+  AtMachineView,
+  ButtonView,
+  CautionView,
+  ConflictRow,
+  DrawingView,
+  EmptyView,
+  FieldView,
+  FigureView,
+  FormView,
+  HiddenView,
+  LinkView,
+  Markup,
+  NoticeView,
+  Page,
+  PageHead,
+  PagerView,
+  PaperBlock,
+  StateView,
+  TableView,
+  TitleCell,
+  WithoutFurniture,
+} from './page.ts';
+
+/** The two layouts: what a page must hand over to stand in them. */
+export interface Layouts {
+  layout: Page & { body: Markup };
+  'sheet-layout': Pick<Page, 'title' | 'styles' | 'script' | 'icon' | 'back'> & { body: Markup };
+}
+
+/** Every partial, by its path under views. */
+export interface Partials {
+  'partials/answer': { answer: AnswerView };
+  'partials/at-machine': { at: AtMachineView };
+  'partials/back': { back: LinkView };
+  'partials/button': { button: ButtonView };
+  'partials/cautions': { cautions: readonly CautionView[] };
+  'partials/check-line': Record<never, never>;
+  'partials/conflict': { action: string; hidden: readonly HiddenView[]; says: string; rows: readonly ConflictRow[]; act: string };
+  'partials/drawing': { drawing: DrawingView };
+  'partials/empty': { empty: EmptyView };
+  'partials/fields': { fields: readonly FieldView[] };
+  'partials/figures': { figures: readonly FigureView[] };
+  'partials/figures-on-paper': { figures: readonly FigureView[] };
+  'partials/form': { form: FormView };
+  'partials/line-kinds': Record<never, never>;
+  'partials/links': { links: readonly LinkView[] };
+  'partials/notice': { notice: NoticeView };
+  'partials/pager': { pager: PagerView };
+  'partials/paper-block': { paper: PaperBlock };
+  'partials/state': { state: StateView };
+  'partials/table': { table: TableView };
+  'partials/title-block': { title: string; titleBlock: readonly TitleCell[] };
+}
+
+/** Pages that belong to no area. */
+export interface CommonPages {
+  /** Asks once more before something that cannot be taken back. */
+  confirm: Page & { says: string; form: FormView };
+  /** 409: both versions side by side. */
+  conflict: Page & Partials['partials/conflict'];
+  /** 404, 409, 422 and 500. `reference` is '' except on 500. */
+  error: Page & { says: string; tryThis: string; reference: string; links: readonly LinkView[] };
+}
+
+/** Every template with its data. A page builder adds the interface of an area here, and to nothing else. */
+export interface Views extends Layouts, Partials, CommonPages {}
+
+export type ViewName = keyof Views;
+/** The templates that stand in the layout: what `reply.page` takes. */
+export type PageName = { [K in keyof Views]: Views[K] extends PageHead ? (K extends keyof Layouts ? never : K) : never }[keyof Views];
+export type PageData<K extends PageName> = WithoutFurniture<Views[K]>;
