@@ -1,5 +1,5 @@
 import { printShort } from '../values/print.ts';
-import { over, type Ratio, ratio, sameRatio, times, toNumber } from '../values/ratio.ts';
+import { over, type Ratio, sameRatio, times, toNumber } from '../values/ratio.ts';
 import { exactNumber, type Limits, quoted, type Read, read, unread } from '../values/read.ts';
 import type { Pitch, PitchKind } from './gear.ts';
 
@@ -45,15 +45,16 @@ function split(text: string): Typed | null {
 
 function bare(text: string): { readonly ok: false; readonly problem: string } {
   if (/^\s*\d+\s*\/\s*\d+\s*$/.test(text))
-    return unread(`${quoted(text)} does not say which pitch. For a double-pitch stub type its first number, such as 5 DP; else ${HOW}`);
+    return unread(`${quoted(text)} does not say which pitch. For a double-pitch stub type its first number, such as 5 DP. ${HOW}`);
   const says = exactNumber(text) ? 'does not say which pitch: DP, module or CP' : 'is no pitch';
   return unread(`${quoted(text)} ${says}. ${HOW}`);
 }
 
-function withinLimits(text: string, kind: PitchKind, size: Ratio): Read<Pitch> {
-  const x = toNumber(size);
+function withinLimits(text: string, { kind, unit }: Typed, size: Ratio): Read<Pitch> {
+  const inMm = kind === 'CP' && unit === 'mm';
+  const x = toNumber(size) / (inMm ? 25.4 : 1);
   const { least, most } = PITCH_LIMITS[kind];
-  if (x >= least && x <= most) return read({ kind, size });
+  if (x >= least && x <= most) return read({ kind, size: inMm ? over(size, MM_PER_INCH) : size });
   const stub = kind === 'DP' && /\d\s*\/\s*\d/.test(text) && x > 0 ? ' For a double-pitch stub type the first number, such as 5 DP.' : '';
   return unread(`${quoted(text)} is outside what fits here. ${SAYS[kind]}${stub}`);
 }
@@ -64,18 +65,16 @@ function withinLimits(text: string, kind: PitchKind, size: Ratio): Read<Pitch> {
  * because 8 may be a diametral pitch or a module.
  */
 export function readPitch(text: string, kind?: PitchKind): Read<Pitch> {
+  if (text.length > 60) return bare(text);
   const typed = split(text) ?? (kind && exactNumber(text) ? { kind, number: text, unit: '' } : null);
   if (!typed) return bare(text);
   const size = exactNumber(typed.number);
   if (!size) return unread(`${quoted(text)} has no number that can be read. ${HOW}`);
-  return withinLimits(text, typed.kind, typed.unit === 'mm' && typed.kind === 'CP' ? over(size, MM_PER_INCH) : size);
+  return withinLimits(text, typed, size);
 }
 
 /** The exact decimal of a ratio, to nine places at most; null when it has none. */
-function decimalOf([num, den]: Ratio): string | null {
-  const scaled = times([num, den], ratio(10 ** 9));
-  return scaled[1] === 1 ? printShort(num / den, 9) : null;
-}
+const decimalOf = ([num, den]: Ratio): string | null => (10 ** 9 % den === 0 ? printShort(num / den, 9) : null);
 
 /** The exact fraction, whole part before it: 25 2/3. */
 function fractionOf([num, den]: Ratio): string {
