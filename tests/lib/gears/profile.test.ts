@@ -56,7 +56,7 @@ describe('undercut', () => {
     expect(rackCutSpace(tooth(fewest - 1, 1, degrees, dedendum)).undercut).toBe(true);
   });
   it('is refused in words when no flank is left', () => {
-    expect(() => rackCutSpace({ ...tooth(4, 1, 14.5, 1.157), A: 0.1 })).toThrow(/flank away/);
+    expect(() => rackCutSpace({ ...tooth(4, 1, 14.5, 1.157), A: 0.1 }, 0.209)).toThrow(/flank away/);
   });
   it('is never left by a form cutter', () => {
     expect(formCutSpace(tooth(12, 1, 14.5, 1.157)).undercut).toBe(false);

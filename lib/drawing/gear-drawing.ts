@@ -1,0 +1,130 @@
+import type { Gear, Pitch } from '../gears/gear.ts';
+import { type Length, millimetres, toMm } from '../values/length.ts';
+import { type LengthForm, printDegrees, printShort } from '../values/print.ts';
+import { toNumber } from '../values/ratio.ts';
+import { circle, type Drawing, type LineKind, line, type Mark, outline, type Point, text } from './drawing.ts';
+import { dimensionText, type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
+import { drawnFace, sectionMarks } from './section.ts';
+import { boreOutline, boreWords, wheelOutline, wheelRadii } from './wheel-outline.ts';
+
+export type GearDrawingAs = { readonly shown?: Shown; readonly form: LengthForm; readonly kind?: LineKind; readonly title?: string };
+
+/** A pitch as it is spoken: 8 DP, module 2.5, 5/16 CP. */
+export function pitchWords({ kind, size }: Pitch): string {
+  if (kind === 'module') return `module ${printShort(toNumber(size))}`;
+  if (kind === 'DP') return `${printShort(toNumber(size))} DP`;
+  return size[1] === 1 ? `${size[0]} CP` : `${size[0]}/${size[1]} CP`;
+}
+
+const angleWords = (gear: Gear): string => `${printDegrees(gear.system.angle, 1).replace('.0', '').replace('.5', '½')}°`;
+export const gearWords = (gear: Gear): string => `${gear.teeth} teeth, ${pitchWords(gear.pitch)}, ${angleWords(gear)}`;
+
+/** Places of the drawing along x and y, in millimetres about the middle of the front view. */
+type Layout = {
+  readonly outside: number;
+  readonly face: number;
+  readonly sectionX: number;
+  readonly boreX: number;
+  readonly rowY: number;
+  readonly low: Point;
+  readonly high: Point;
+};
+
+function layoutOf(gear: Gear, { label, figure }: Letters): Layout {
+  const { outside } = wheelRadii(gear);
+  const face = drawnFace(gear);
+  const margin = label * 0.5;
+  const sectionX = outside + Math.max(label * 1.6, outside * 0.12);
+  const boreX = sectionX + face + figure * 1.9;
+  const right = boreX + (gear.bore ? label * 1.5 : 0) + margin;
+  const faceText = gear.face ? dimensionText(gear.face, { unit: 'in', places: 3 }).says : '';
+  const rowY = -outside - figure * 2.1;
+  return {
+    outside,
+    face,
+    sectionX,
+    boreX,
+    rowY,
+    low: [-outside - margin - label * 0.4, rowY - label * 1.6],
+    high: [Math.max(right, sectionX + face / 2 + widthOfText(faceText, figure) / 2 + margin), outside + label * 2.4],
+  };
+}
+
+const measureOf = (from: Point, to: Point, length: Length, form: LengthForm, size: number): Mark => ({
+  draw: 'dimension',
+  from,
+  to,
+  size,
+  ...dimensionText(length, form),
+});
+
+function frontMarks(gear: Gear, { label }: Letters, kind: LineKind): Mark[] {
+  const { outside, pitch } = wheelRadii(gear);
+  const arm = outside + label * 0.4;
+  const hole: Mark[] = gear.bore ? [outline(boreOutline(gear.bore), kind)] : [text([0, -label * 0.75], '?', label * 2)];
+  const cross: Mark[] = gear.bore ? [line([-arm, 0], [arm, 0], 'centre'), line([0, -arm], [0, arm], 'centre')] : [];
+  return [...cross, circle([0, 0], pitch, 'centre'), ...bodyMarks(gear), ...hole, outline(wheelOutline(gear), kind)];
+}
+
+/** Recesses of the marked side and openings, as thin circles in the front view. */
+function bodyMarks(gear: Gear): Mark[] {
+  if (!gear.body.known) return [];
+  const seen = [...gear.body.recesses.filter(({ side }) => side !== 'other'), ...gear.body.openings];
+  return seen.flatMap(({ inner, outer }) => [circle([0, 0], toMm(inner) / 2, 'edge'), circle([0, 0], toMm(outer) / 2, 'edge')]);
+}
+
+function dimensionMarks(gear: Gear, at: Layout, { label, figure }: Letters, form: LengthForm): Mark[] {
+  const { outside, rowY, sectionX, face, boreX } = at;
+  const down = (x: number, y: number): Mark => line([x, y], [x, rowY - label * 0.4], 'witness');
+  const across: Mark[] = [
+    down(-outside, 0),
+    down(outside, 0),
+    measureOf([-outside, rowY], [outside, rowY], millimetres(2 * outside), form, figure),
+  ];
+  const faceEnds: Point[] = [
+    [sectionX, rowY],
+    [sectionX + face, rowY],
+  ];
+  const wide: Mark[] = gear.face
+    ? [
+        down(sectionX, -outside - label * 0.3),
+        down(sectionX + face, -outside - label * 0.3),
+        measureOf(faceEnds[0] ?? [0, 0], faceEnds[1] ?? [0, 0], gear.face, form, figure),
+      ]
+    : [text([sectionX + face / 2, rowY + figure * 0.3], 'face ?', figure)];
+  if (gear.bore === null) return [...across, ...wide];
+  const r = toMm(gear.bore.diameter) / 2;
+  const out = (y: number): Mark => line([sectionX + face + label * 0.3, y], [boreX + label * 0.4, y], 'witness');
+  return [...across, ...wide, out(r), out(-r), measureOf([boreX, -r], [boreX, r], gear.bore.diameter, form, figure)];
+}
+
+function describe(gear: Gear, outside: number, form: LengthForm): string {
+  const size = dimensionText(millimetres(2 * outside), form).says;
+  const face = gear.face ? `face ${dimensionText(gear.face, form).says}` : 'face not measured';
+  const bore = gear.bore ? `${boreWords(gear.bore)} ${dimensionText(gear.bore.diameter, form).says}` : boreWords(null);
+  const body = gear.body.known ? '' : ' Where its metal is has not been measured.';
+  return `A wheel of ${gearWords(gear)}, from the front and cut through its axis: outside ${size}, ${face}, ${bore}.${body}`;
+}
+
+/** A wheel to scale: front view with its teeth, and cut through beside it; dimensions outside, bore, face. */
+export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', title }: GearDrawingAs): Drawing {
+  const letters = lettersFor(shown, (guess) => {
+    const { low, high } = layoutOf(gear, guess);
+    return high[0] - low[0];
+  });
+  const at = layoutOf(gear, letters);
+  const heading = text([at.low[0] + letters.label * 0.5, at.outside + letters.label * 1.1], gearWords(gear), letters.label, 'start');
+  return {
+    title: title ?? `Wheel of ${gear.teeth} teeth`,
+    describes: describe(gear, at.outside, form),
+    low: at.low,
+    high: at.high,
+    toScale: true,
+    marks: [
+      heading,
+      ...frontMarks(gear, letters, kind),
+      ...sectionMarks(gear, { x: at.sectionX, face: at.face, letter: letters.label }, kind),
+      ...dimensionMarks(gear, at, letters, form),
+    ],
+  };
+}

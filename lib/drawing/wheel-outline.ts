@@ -1,0 +1,63 @@
+import type { Bore, Gear } from '../gears/gear.ts';
+import { FINE, type Steps } from '../gears/profile.formulas.ts';
+import { formCutSpace } from '../gears/profile-form.formulas.ts';
+import { wheelPoints } from '../gears/profile-outline.ts';
+import { outsideDiameter, pitchDiameter, rootDiameter, toothOf } from '../gears/tooth.ts';
+import { toMm } from '../values/length.ts';
+import type { Point } from './drawing.ts';
+import { roundOf } from './drawing.ts';
+import { mmPer } from './lettering.ts';
+
+type Toothed = Pick<Gear, 'teeth' | 'pitch' | 'system'>;
+
+/** Radii of a wheel in millimetres. */
+export type WheelRadii = { readonly outside: number; readonly pitch: number; readonly root: number };
+
+export function wheelRadii(gear: Toothed): WheelRadii {
+  const tooth = toothOf(gear);
+  const mm = mmPer(tooth.unit) / 2;
+  return { outside: outsideDiameter(tooth) * mm, pitch: pitchDiameter(tooth) * mm, root: rootDiameter(tooth) * mm };
+}
+
+/** The teeth all round as points in millimetres about the wheel's middle, as a numbered form cutter leaves them. */
+export function wheelOutline(gear: Toothed, steps: Steps = FINE): Point[] {
+  const tooth = toothOf(gear);
+  const mm = mmPer(tooth.unit);
+  return wheelPoints(formCutSpace(tooth, undefined, steps), gear.teeth).map(([x, y]) => [x * mm, y * mm]);
+}
+
+const arc = (radius: number, from: number, to: number, steps: number): Point[] =>
+  Array.from({ length: steps + 1 }, (_, i) => {
+    const t = from + ((to - from) * i) / steps;
+    return [radius * Math.sin(t), radius * Math.cos(t)];
+  });
+
+/** Half the angle that a slot of this width takes at this radius. */
+const halfAngle = (width: number, radius: number): number => Math.asin(Math.min(1, width / 2 / radius));
+
+function keyedOutline(radius: number, width: number, depth: number): Point[] {
+  const t = halfAngle(width, radius);
+  return [...arc(radius, t, 2 * Math.PI - t, 72), [-width / 2, radius + depth], [width / 2, radius + depth]];
+}
+
+function splinedOutline(bottom: number, top: number, splines: number, width: number): Point[] {
+  const [low, high, pitch] = [halfAngle(width, top), halfAngle(width, bottom), (2 * Math.PI) / splines];
+  return Array.from({ length: splines }, (_, k) => k * pitch).flatMap((middle) => [
+    ...arc(bottom, middle - high, middle + high, 4),
+    ...arc(top, middle + low, middle + pitch - low, 6),
+  ]);
+}
+
+/** A bore's outline in millimetres; the keyway, or one groove of the splines, at the top. */
+export function boreOutline(bore: Bore): Point[] {
+  const radius = toMm(bore.diameter) / 2;
+  if (bore.form === 'keyed') return keyedOutline(radius, toMm(bore.keyWidth), toMm(bore.keyDepth));
+  if (bore.form === 'splined') return splinedOutline(radius, toMm(bore.minor) / 2, bore.splines, toMm(bore.keyWidth));
+  return roundOf(radius, 72);
+}
+
+export function boreWords(bore: Bore | null): string {
+  if (bore === null) return 'bore not measured';
+  if (bore.form === 'keyed') return 'keyed bore';
+  return bore.form === 'splined' ? `bore with ${bore.splines} splines` : 'plain bore';
+}
