@@ -1,0 +1,128 @@
+import type { Gear } from '../lib/gears/gear.ts';
+import type { Forms } from './bores.ts';
+import { type Changes, RecordNotFound, rowOf, saveRow } from './changes.ts';
+import { type Executor, type NewRow, type Row, together } from './executor.ts';
+import { addGear, gearsOfRows, replaceGear, type StoredGear } from './gears.ts';
+import { isSpare } from './items.ts';
+import { newPartMark } from './marks.ts';
+import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
+import { makeFindable } from './search.ts';
+
+type OwnColumns = 'id' | 'rev' | 'gear_id' | 'mark' | 'item_id';
+export type NewPart = Omit<NewRow<'part'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms };
+/** routing_id: the open routing, if any. */
+export type PartLine = Row<'part'> & { readonly stored: StoredGear | null; readonly routing_id: number | null };
+
+/** The item is gone, promised, or in another part already. */
+export class ItemTaken extends Error {
+  readonly itemId: number;
+  constructor(itemId: number) {
+    super('This one is taken: it is fitted, promised to another part, or gone. Choose another, or release it first.');
+    this.name = 'ItemTaken';
+    this.itemId = itemId;
+  }
+}
+
+async function findable(db: Executor, row: Row<'part'>): Promise<Row<'part'>> {
+  await makeFindable(db, { kind: 'part', ref: row.id, title: `${row.mark} ${row.name}`, text: [row.material, row.why, row.notes] });
+  return row;
+}
+
+/** A place to be filled; it gets a mark of its own and starts as missing. */
+export const addPart = (db: Executor, { gear = null, forms = {}, ...part }: NewPart): Promise<Row<'part'>> =>
+  together(db, async (trx) => {
+    const { mark: stem } = await rowOf(trx, 'project', part.project_id);
+    const mark = await newPartMark(trx, stem, part.name, gear?.teeth ?? null);
+    const gear_id = gear ? await addGear(trx, gear, forms) : null;
+    return findable(
+      trx,
+      await trx
+        .insertInto('part')
+        .values({ ...part, mark, gear_id })
+        .returningAll()
+        .executeTakeFirstOrThrow(),
+    );
+  });
+
+const lines = (db: Executor) =>
+  db
+    .selectFrom('part')
+    .leftJoin('routing', (join) => join.onRef('routing.part_id', '=', 'part.id').on('routing.closed_on', 'is', null))
+    .selectAll('part')
+    .select('routing.id as routing_id');
+
+async function withGears(db: Executor, rows: readonly Omit<PartLine, 'stored'>[]): Promise<PartLine[]> {
+  const gear = await gearsOfRows(db, rows);
+  return rows.map((row) => ({ ...row, stored: gear(row.gear_id) }));
+}
+
+/** Throws RecordNotFound. */
+export async function part(db: Executor, id: number): Promise<PartLine> {
+  const [found] = await withGears(db, await lines(db).where('part.id', '=', id).execute());
+  if (!found) throw new RecordNotFound('part', id);
+  return found;
+}
+
+export async function partByMark(db: Executor, mark: string): Promise<PartLine | null> {
+  const [found] = await withGears(db, await lines(db).where('part.mark', '=', mark.trim().toUpperCase()).execute());
+  return found ?? null;
+}
+
+/** Saves a part, and its gear when one is given (a part without one gets it). Throws RecordNotFound, RecordChanged. */
+export const savePart = (
+  db: Executor,
+  id: number,
+  rev: number,
+  changes: Omit<Changes<'part'>, 'gear_id' | 'mark' | 'item_id'>,
+  wheel: { readonly gear: Gear; readonly forms?: Forms } | null = null,
+): Promise<Row<'part'>> =>
+  together(db, async (trx) => {
+    const row = await saveRow(trx, 'part', id, rev, changes);
+    if (!wheel) return findable(trx, row);
+    if (row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms);
+    else
+      await trx
+        .updateTable('part')
+        .set({ gear_id: await addGear(trx, wheel.gear, wheel.forms) })
+        .where('id', '=', id)
+        .execute();
+    return findable(trx, await rowOf(trx, 'part', id));
+  });
+
+/** Puts a spare in its place. Throws RecordNotFound, RecordChanged, ItemTaken. */
+export const fitItem = (db: Executor, id: number, rev: number, itemId: number): Promise<Row<'part'>> =>
+  together(db, async (trx) => {
+    await rowOf(trx, 'item', itemId);
+    const spare = await trx.selectFrom('item').select('id').where('id', '=', itemId).where(isSpare).executeTakeFirst();
+    if (!spare) throw new ItemTaken(itemId);
+    return saveRow(trx, 'part', id, rev, { item_id: itemId });
+  });
+
+/** Takes out what fills a part: the part is missing again, the item a spare. Throws RecordNotFound, RecordChanged. */
+export const takeOut = (db: Executor, id: number, rev: number): Promise<Row<'part'>> => saveRow(db, 'part', id, rev, { item_id: null });
+
+/** Parts of a machine, newest first; only the missing ones if wanted. */
+export async function partsOfProject(db: Executor, projectId: number, only: 'all' | 'missing', ask: PageAsk): Promise<Page<PartLine>> {
+  const rows = await lines(db)
+    .where('part.project_id', '=', projectId)
+    .where('part.id', '<', startOf(ask))
+    .$if(only === 'missing', (query) => query.where('part.item_id', 'is', null))
+    .orderBy('part.id', 'desc')
+    .limit(ask.size + 1)
+    .execute();
+  return pageOf(await withGears(db, rows), ask, (row) => row.id);
+}
+
+export async function partsOfAssembly(db: Executor, assemblyId: number, ask: PageAsk): Promise<Page<PartLine>> {
+  const query = lines(db).where('part.assembly_id', '=', assemblyId).where('part.id', '<', startOf(ask));
+  const rows = await query
+    .orderBy('part.id', 'desc')
+    .limit(ask.size + 1)
+    .execute();
+  return pageOf(await withGears(db, rows), ask, (row) => row.id);
+}
+
+/** All wheels that belong to a set, filled or missing; 200 at most. */
+export async function partsOfSet(db: Executor, setId: number): Promise<PartLine[]> {
+  return withGears(db, await lines(db).where('part.set_id', '=', setId).orderBy('part.id').limit(200).execute());
+}
