@@ -149,7 +149,7 @@ export type FieldView = {
 
 export type HiddenView = { readonly name: string; readonly value: string };
 
-/** A heading of its own when `legend` is not ''. `folded` groups open on touch, and stand open when they hold a problem. */
+/** A group has a heading of its own when `legend` is not ''. `folded` groups open on touch, and stand open when they hold a problem. */
 export type FieldGroup = {
   readonly legend: string;
   readonly hint: string;
@@ -208,6 +208,14 @@ export type AtMachineView = {
   readonly caution: CautionView | null;
   readonly earlier: LinkView | null;
   readonly later: LinkView | null;
+};
+
+/** An index table on paper: "Tooth", "Hole", "Cut" over rows in columns side by side. */
+export type TicksView = {
+  readonly what: string;
+  readonly where: string;
+  readonly tick: string;
+  readonly columns: readonly (readonly { readonly what: string; readonly where: string }[])[];
 };
 
 /** The title block of a printed sheet; `qr` is drawn, and `mark` stands beside it in letters. */

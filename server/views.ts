@@ -19,13 +19,16 @@ import type {
   PaperBlock,
   StateView,
   TableView,
+  TicksView,
   TitleCell,
   WithoutFurniture,
 } from './page.ts';
+import type { SumViews } from './sums/view-model.ts';
 
-/** The two layouts: what a page must hand over to stand in them. */
+/** The three layouts: what a page must hand over to stand in them. */
 export interface Layouts {
   layout: Page & { body: Markup };
+  'machine-layout': Page & { body: Markup };
   'sheet-layout': Pick<Page, 'title' | 'styles' | 'script' | 'icon' | 'back'> & { body: Markup };
 }
 
@@ -36,6 +39,7 @@ export interface Partials {
   'partials/back': { back: LinkView };
   'partials/button': { button: ButtonView };
   'partials/cautions': { cautions: readonly CautionView[] };
+  'partials/cautions-on-paper': { cautions: readonly CautionView[] };
   'partials/check-line': Record<never, never>;
   'partials/conflict': { action: string; hidden: readonly HiddenView[]; says: string; rows: readonly ConflictRow[]; act: string };
   'partials/drawing': { drawing: DrawingView };
@@ -51,6 +55,7 @@ export interface Partials {
   'partials/paper-block': { paper: PaperBlock };
   'partials/state': { state: StateView };
   'partials/table': { table: TableView };
+  'partials/ticks': { ticks: TicksView };
   'partials/title-block': { title: string; titleBlock: readonly TitleCell[] };
 }
 
@@ -65,7 +70,7 @@ export interface CommonPages {
 }
 
 /** Every template with its data. A page builder adds the interface of an area here, and to nothing else. */
-export interface Views extends Layouts, Partials, CommonPages {}
+export interface Views extends Layouts, Partials, CommonPages, SumViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */

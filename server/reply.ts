@@ -1,0 +1,55 @@
+import type { FastifyReply } from 'fastify';
+import type { Told } from './errors.ts';
+import { furniture, NOTICE_COOKIE, noticeText } from './furniture.ts';
+import { newTemplates } from './templates.ts';
+import type { CookieToSet, Go, Result, Visit } from './visit.ts';
+
+const NOTICE_SECONDS = 60;
+const HTML = 'text/html; charset=utf-8';
+
+function setCookie(reply: FastifyReply, cookie: CookieToSet): void {
+  reply.setCookie(cookie.name, cookie.value, { path: '/', httpOnly: true, sameSite: 'lax', maxAge: cookie.maxAgeSeconds });
+}
+
+function goTo(reply: FastifyReply, result: Go): FastifyReply {
+  if (result.saved)
+    setCookie(reply, { name: NOTICE_COOKIE, value: noticeText(result.saved, result.act ?? null), maxAgeSeconds: NOTICE_SECONDS });
+  for (const cookie of result.cookies ?? []) setCookie(reply, cookie);
+  return reply.redirect(result.go, 303);
+}
+
+/** Turns what handlers give into answers. views: the folder of the templates. */
+export function newReplies(views: string) {
+  const eta = newTemplates(views);
+
+  const page = (reply: FastifyReply, visit: Visit, name: string, data: object, status: number): FastifyReply => {
+    if (visit.cookies[NOTICE_COOKIE]) reply.clearCookie(NOTICE_COOKIE, { path: '/' });
+    return reply
+      .code(status)
+      .type(HTML)
+      .send(eta.render(`/${name}`, { ...furniture(visit), ...data }));
+  };
+
+  const send = (reply: FastifyReply, visit: Visit, result: Result): FastifyReply => {
+    if ('show' in result) return page(reply, visit, result.show, result.data, result.status ?? 200);
+    if ('go' in result) return goTo(reply, result);
+    if ('json' in result)
+      return reply
+        .code(result.status ?? 200)
+        .type('application/json; charset=utf-8')
+        .send(result.json);
+    if ('text' in result)
+      return reply.type(result.type).header('content-disposition', `attachment; filename="${result.fileName}"`).send(result.text);
+    return reply.type(HTML).send(eta.render(`/${result.sheet}`, result.data));
+  };
+
+  /** An error as a page; as JSON where JSON was asked for. */
+  const told = (reply: FastifyReply, visit: Visit, what: Told): FastifyReply => {
+    const { status, title, says, tryThis, reference, links } = what;
+    if (visit.address.split('?')[0]?.endsWith('.json'))
+      return reply.code(status).send({ problem: says, try: tryThis, ...(reference ? { reference } : {}) });
+    return page(reply, visit, 'error', { title, place: '', back: null, titleBlock: [], says, tryThis, reference, links }, status);
+  };
+
+  return { send, told };
+}

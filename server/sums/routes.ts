@@ -1,0 +1,69 @@
+import { RecordNotFound } from '../../db/changes.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Answer } from '../../lib/figure/figure.ts';
+import { to } from '../addresses.ts';
+import { type FormRead, type Problems, readForm } from '../forms/form.ts';
+import { type Result, show, type Visit } from '../visit.ts';
+import { SUMS, sumByPath } from './contents.ts';
+import { answerJson } from './json.ts';
+import type { Sum } from './sum.ts';
+import { contentsView, sumView } from './view-model.ts';
+
+/** The contents page of all sums. */
+export const contents = (): Result => show('sums/contents', contentsView(SUMS));
+
+type Worked = {
+  readonly answer: Answer | null;
+  readonly read: FormRead<Sum['asks']>;
+  readonly problems: Problems;
+  readonly refusal: DomainError | null;
+};
+
+const askedOf = (sum: Sum, query: Visit['query']): Readonly<Record<string, unknown>> =>
+  Object.keys(query).length === 0 ? sum.example : query;
+
+/** Reads what was asked and works it; a refusal stands beside the fields that it is about. */
+function work(sum: Sum, query: Visit['query']): Worked {
+  const read = readForm(askedOf(sum, query), sum.asks, true);
+  if (!read.ok) return { answer: null, read, problems: read.problems, refusal: null };
+  try {
+    return { answer: sum.work(read.value as never), read, problems: {}, refusal: null };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const problems = Object.fromEntries(
+      error.about.filter((name) => name in sum.asks).map((name) => [name, `${error.limit} ${error.tryThis}`]),
+    );
+    return { answer: null, read, problems, refusal: error };
+  }
+}
+
+function asJson({ answer, problems, refusal }: Worked): Result {
+  if (answer) return { json: answerJson(answer) };
+  const said = refusal ? { given: refusal.given, limit: refusal.limit, try: refusal.tryThis } : {};
+  return { json: { problems, ...said }, status: 422 };
+}
+
+function drawn(sum: Sum, read: FormRead<Sum['asks']>) {
+  return sum.draw && read.ok ? sum.draw(read.value as never) : null;
+}
+
+/** One sum, as page or, under `.json`, as JSON. The bare address shows the worked example. */
+export function oneSum(visit: Visit): Result {
+  const [, path = '', json] = /^(.*?)(\.json)?$/.exec(visit.params['path'] ?? '') ?? [];
+  const sum = sumByPath(path);
+  if (!sum) throw new RecordNotFound('sum', path);
+  const worked = work(sum, visit.query);
+  if (json) return asJson(worked);
+  const { answer, read, problems, refusal } = worked;
+  const view = sumView(sum, {
+    answer,
+    typed: read.typed,
+    problems,
+    refusal,
+    drawing: answer ? drawn(sum, read) : null,
+    isExample: Object.keys(visit.query).length === 0,
+  });
+  return show('sums/sum', view, answer ? 200 : 422);
+}
+
+export const sumAddress = (sum: Sum): string => to.sum(sum.path);

@@ -1,0 +1,88 @@
+import type { Drawing } from '../../lib/drawing/drawing.ts';
+import type { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Answer } from '../../lib/figure/figure.ts';
+import { to } from '../addresses.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
+import { answerView } from '../figures.ts';
+import { fieldGroup } from '../forms/field-view.ts';
+import type { Problems, Typed } from '../forms/form.ts';
+import type { AnswerView, DrawingView, FormView, LinkView, Page } from '../page.ts';
+import type { PageData } from '../views.ts';
+import type { Sum } from './sum.ts';
+
+export type SumGroupView = {
+  readonly title: string;
+  readonly sums: readonly { readonly says: string; readonly href: string; readonly tells: string }[];
+};
+
+/** The pages of this area. */
+export interface SumViews {
+  'sums/contents': Page & { says: string; groups: readonly SumGroupView[] };
+  'sums/sum': Page & {
+    tells: string;
+    isExample: boolean;
+    refusal: string;
+    answer: AnswerView | null;
+    drawing: DrawingView | null;
+    form: FormView;
+    links: readonly LinkView[];
+  };
+}
+
+const head = (title: string, back: LinkView | null) => ({ title, place: 'Sums' as const, back, titleBlock: [] });
+
+export function contentsView(sums: readonly Sum[]): PageData<'sums/contents'> {
+  const titles = [...new Set(sums.map((sum) => sum.group))];
+  const groups = titles.map((title) => ({
+    title,
+    sums: sums.filter((sum) => sum.group === title).map((sum) => ({ says: sum.title, href: to.sum(sum.path), tells: sum.tells })),
+  }));
+  return {
+    ...head('Sums', null),
+    says: 'One question, one answer with its working. Nothing is saved; the address keeps the numbers.',
+    groups,
+  };
+}
+
+type SumShown = {
+  readonly answer: Answer | null;
+  readonly typed: Typed;
+  readonly problems: Problems;
+  readonly refusal: DomainError | null;
+  readonly drawing: Drawing | null;
+  readonly isExample: boolean;
+};
+
+const given = (typed: Typed): Record<string, string> => Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ''));
+
+function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
+  const stray = Object.entries(problems)
+    .filter(([name]) => !(name in sum.asks))
+    .map(([, problem]) => problem);
+  return {
+    id: 'sum',
+    action: to.sum(sum.path),
+    method: 'get',
+    hidden: [],
+    problem: stray.join(' '),
+    groups: [fieldGroup('', sum.asks, typed, problems)],
+    act: 'Work it out',
+    kind: 'main',
+    confirm: '',
+    back: null,
+  };
+}
+
+export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
+  const { answer, typed, problems, refusal, drawing, isExample } = shown;
+  return {
+    ...head(sum.title, { says: 'All sums', href: to.sums }),
+    tells: sum.tells,
+    isExample,
+    refusal: refusal ? refusal.message : '',
+    answer: answer ? answerView(answer) : null,
+    drawing: drawing ? drawingView(drawing) : null,
+    form: sumForm(sum, typed, problems),
+    links: answer ? [{ says: 'The same as JSON', href: to.sumJson(sum.path, given(typed)) }] : [],
+  };
+}
