@@ -1,5 +1,4 @@
 import type { From, Given, Value } from '../figure/figure.ts';
-import { type Angle, MAS_PER_DEGREE, toDegrees } from '../values/angle.ts';
 import { inUnit, type Length, type LengthUnit } from '../values/length.ts';
 import { printNumber } from '../values/print.ts';
 import { ratio } from '../values/ratio.ts';
@@ -31,12 +30,6 @@ export function fully(length: Length, unit: LengthUnit): Value {
   return { number: size, unit, places: placesFor(size, usual, MOST_PLACES) ?? MOST_PLACES };
 }
 
-/** An angle in degrees, with as many decimals as it needs. */
-function angleValue(angle: Angle): Value {
-  if (angle % (MAS_PER_DEGREE / 100) === 0) return { angle };
-  return { number: toDegrees(angle), unit: '°', places: placesFor(toDegrees(angle), 2, 8) ?? 8 };
-}
-
 export const lengthGiven = (symbol: string, name: string, length: Length, unit: LengthUnit, from: From): Given => ({
   symbol,
   name,
@@ -48,7 +41,7 @@ export const teethGiven = ({ teeth }: Wheel): Given => ({ symbol: 'N', name: 'te
 export const angleGiven = ({ system }: Wheel): Given => ({
   symbol: 'a',
   name: 'pressure angle',
-  value: angleValue(system.angle),
+  value: { angle: system.angle },
   from: 'table',
   where: system.name,
 });

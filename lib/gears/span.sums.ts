@@ -59,7 +59,7 @@ const countFigure = (wheel: Wheel, tooth: Tooth, k: number): Figure => ({
   symbol: 'k',
   value: { count: k },
   unit: tooth.unit,
-  formula: k === nearestSpanCount(tooth.N, tooth.a) ? 'max(1, floor(N × a ÷ 180 + 1))' : '',
+  formula: k === nearestSpanCount(tooth.N, tooth.a) ? 'max(1, ceil(N × a ÷ 180° − 0.0001))' : '',
   source: 'derived: the count whose contact lies nearest the pitch circle, or another asked for',
   given: k === nearestSpanCount(tooth.N, tooth.a) ? [teethGiven(wheel), angleGiven(wheel)] : [],
 });

@@ -43,13 +43,16 @@ export const contactRadius = (tooth: Involute, k: number): number =>
   Math.hypot((tooth.N * tooth.m * Math.cos(tooth.a)) / 2, span(tooth, k) / 2);
 
 /**
- * Lowest radius at which the flank may be trusted to be an involute: the base circle, or the top of the root clearance
- * (where the fillet ends at the latest), whichever is greater. Source: common practice, no source.
- * Says nothing of undercut, which may eat a little higher: see leastTeeth.
+ * Lowest radius at which the flank may be trusted to be an involute, whichever is greatest: the base circle; the top of the root
+ * clearance; where the straight flank of a rack, one addendum deep, last touches: √(Rb² + (R sin a − A/sin a)²), R = N m/2.
+ * Source: derived: the rack's flank ends A below the pitch line, at A/sin a from the pitch point along the line of action.
+ * Below it is fillet, whose shape is the cutter's. Says nothing of undercut, which may eat a little higher: see leastTeeth.
+ * Example: 60 teeth, 12 DP, 14.5° gives 2.438 in (pitch radius 2.500, base 2.420).
  */
 export function lowestFlankRadius(tooth: Tooth): number {
   const clearance = Math.max(0, tooth.B - tooth.A);
-  return Math.max(baseDiameter(tooth) / 2, rootDiameter(tooth) / 2 + clearance);
+  const rackEnds = Math.max(0, ((tooth.N * tooth.m) / 2) * Math.sin(tooth.a) - tooth.A / Math.sin(tooth.a));
+  return Math.max(Math.hypot(baseDiameter(tooth) / 2, rackEnds), rootDiameter(tooth) / 2 + clearance);
 }
 
 /** True when a span over k touches between the lowest flank radius and the outside diameter. */
@@ -59,11 +62,12 @@ export function spanOnFlank(tooth: Tooth, k: number): boolean {
 }
 
 /**
- * The whole number of teeth nearest N a / 180° + ½, where the jaws touch nearest the pitch circle (halves go up).
+ * The whole number of teeth nearest N a / 180° + ½, where the jaws touch nearest the pitch circle. Halves go down, because one tooth
+ * too many touches farther out than one too few touches in: 18 teeth at 20° take 2.
  * N teeth (of a helical wheel its virtual count), a pressure angle in radians.
  * Source: derived: W/2 = (N m / 2) sin a for contact at the pitch circle gives k = N a/π + ½. Example: 24 teeth, 20° gives 3.
  */
-export const nearestSpanCount = (N: number, a: number): number => Math.max(1, Math.floor((N * a) / Math.PI + 1 + 1e-9));
+export const nearestSpanCount = (N: number, a: number): number => Math.max(1, Math.ceil((N * a) / Math.PI - 1e-9));
 
 /** The span count to measure over: the nearest, moved by one only if its contact is off the flank; null when none of them serves. */
 export function spanCount(tooth: Tooth): number | null {
