@@ -1,6 +1,5 @@
 /** How the teeth are made: a cutter of the gap's own form sunk straight in, or a rack or hob that rolls with the blank. */
-export const MAKINGS = ['form cutter', 'generated'] as const;
-export type Making = (typeof MAKINGS)[number];
+export type Making = 'form cutter' | 'generated';
 
 /**
  * What to feed, for each unit that the span over k reads large, with a form cutter. f = 1/(2 sin(180° k/N)).
@@ -17,7 +16,7 @@ export function feedPerSpanFormed(N: number, k: number): number {
  * The same for a generated wheel. f = 1/(2 sin a), a pressure angle in radians.
  * Source: derived: a rack that goes deeper by d moves each flank by d sin a, square to itself. Example: 20° gives 1.46.
  */
-export const feedPerSpanGenerated = (a: number): number => 1 / (2 * Math.sin(a));
+const feedPerSpanGenerated = (a: number): number => 1 / (2 * Math.sin(a));
 
 export const feedPerSpan = (made: Making, tooth: { readonly N: number; readonly a: number }, k: number): number =>
   made === 'generated' ? feedPerSpanGenerated(tooth.a) : feedPerSpanFormed(tooth.N, k);

@@ -15,7 +15,7 @@ function placesFor(x: number, least: number, most: number): number | null {
 }
 
 /** A plain number so that it prints in full: 1.157, or the fraction 7/6 where no decimal ends. */
-export function exact(x: number, unit = ''): Value {
+function exact(x: number, unit = ''): Value {
   const places = placesFor(x, 0, MOST_PLACES);
   if (places !== null) return { number: x, unit, places };
   for (let den = 3; den <= 400; den++)
@@ -24,7 +24,7 @@ export function exact(x: number, unit = ''): Value {
 }
 
 /** A length so that what is printed is what was put in: a Length where the usual decimals hold it, else with the decimals it needs. */
-export function fully(length: Length, unit: LengthUnit): Value {
+function fully(length: Length, unit: LengthUnit): Value {
   const [size, usual] = [inUnit(length, unit), unit === 'in' ? 4 : 3];
   if (placesFor(size, usual, usual) !== null) return { length };
   return { number: size, unit, places: placesFor(size, usual, MOST_PLACES) ?? MOST_PLACES };

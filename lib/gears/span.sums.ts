@@ -20,7 +20,7 @@ export type SpanAnswer = Answer<SpanKey> & { readonly figures: { readonly spanBe
 export type SpanChoice = { readonly k?: number; readonly backlash?: Length };
 
 /** The counts over which this wheel can be spanned, in words. */
-export function spannable(tooth: Tooth): string {
+function spannable(tooth: Tooth): string {
   const middle = nearestSpanCount(tooth.N, tooth.a);
   const around = Array.from({ length: 2 * middle + 10 }, (_, i) => i + 1).filter((k) => spanOnFlank(tooth, k));
   const [first, last] = [around[0], around[around.length - 1]];

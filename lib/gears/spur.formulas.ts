@@ -49,7 +49,7 @@ export const contactRadius = (tooth: Involute, k: number): number =>
  * Below it is fillet, whose shape is the cutter's. Says nothing of undercut, which may eat a little higher: see leastTeeth.
  * Example: 60 teeth, 12 DP, 14.5° gives 2.438 in (pitch radius 2.500, base 2.420).
  */
-export function lowestFlankRadius(tooth: Tooth): number {
+function lowestFlankRadius(tooth: Tooth): number {
   const clearance = Math.max(0, tooth.B - tooth.A);
   const rackEnds = Math.max(0, ((tooth.N * tooth.m) / 2) * Math.sin(tooth.a) - tooth.A / Math.sin(tooth.a));
   return Math.max(Math.hypot(baseDiameter(tooth) / 2, rackEnds), rootDiameter(tooth) / 2 + clearance);
@@ -91,7 +91,7 @@ export const chordalAddendum = (d: number, s: number, A: number): number => A + 
 /**
  * Tooth thickness along the outside circle. sa = Do (s/d + inv a − inv aa), cos aa = Db/Do, d = N m, s = π m/2.
  * Source: derived: both flanks are involutes of the one base circle. Below 0 the flanks meet before they reach the outside.
- * Example: 8 DP, 14.5°, 22 teeth gives 0.1153 in.
+ * Example: 8 DP, 14.5°, 22 teeth gives 0.1098 in.
  */
 export function tipThickness(tooth: Tooth): number {
   const outside = outsideDiameter(tooth);
