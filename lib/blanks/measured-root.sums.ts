@@ -7,7 +7,7 @@ import { inUnit, type Length, type LengthUnit, nanometres, ofUnit, subtract } fr
 import { inWords, outsideTerm, rootTerm, sizesOf } from './blank-sizes.ts';
 import { outsideFromJaws, rootFromAcross, rootFromDepth, rootFromPins, rootFromWall } from './measured-root.formulas.ts';
 import type { RootReading, SpareWheel } from './spare-wheel.ts';
-import { join, lengthFigure, one, type Term } from './term.ts';
+import { join, lengthFigure, one, oneLength, type Term } from './term.ts';
 
 /**
  * The old root diameter. usable: what of it is round with the bore (less the run-out of the roots, unless the walls were measured).
@@ -38,28 +38,28 @@ export function deepestSystem(gear: Gear): ToothSystem {
   return known.length === 0 && deepest.dedendum < 1.25 ? { ...deepest, dedendum: 1.25, name: 'deepest likely' } : deepest;
 }
 
-const size = (symbol: string, name: string, length: Length): Term => one(symbol, name, { length }, 'measured');
+const size = (symbol: string, name: string, length: Length, u: LengthUnit): Term => oneLength(symbol, name, length, u, 'measured');
 const teeth = (gear: Gear): Term => one('No', 'teeth, old wheel', { count: gear.teeth }, 'typed');
 const isOdd = (gear: Gear): boolean => gear.teeth % 2 === 1;
 
 type Found = { readonly root: number; readonly term: Term; readonly says: string };
 
 function fromAcross(gear: Gear, across: Length, u: LengthUnit): Found {
-  const T = size('T', 'across the roots', across);
+  const T = size('T', 'across the roots', across, u);
   const root = rootFromAcross(inUnit(across, u), gear.teeth);
   if (!isOdd(gear)) return { root, term: T, says: 'Measured across opposite roots.' };
   return { root, term: join`${T} ÷ cos(90° ÷ ${teeth(gear)})`, says: 'An odd count has no root opposite a root: corrected.' };
 }
 
 function fromPins(gear: Gear, over: Length, pin: Length, u: LengthUnit): Found {
-  const [M, p] = [size('M', 'over pins', over), size('w', 'pin', pin)];
+  const [M, p] = [size('M', 'over pins', over, u), size('w', 'pin', pin, u)];
   const root = rootFromPins(inUnit(over, u), inUnit(pin, u), gear.teeth);
   const term = isOdd(gear) ? join`((${M} − ${p}) ÷ cos(90° ÷ ${teeth(gear)}) − ${p})` : join`(${M} − 2 × ${p})`;
   return { root, term, says: 'The pins must touch the bottoms, not rest on the flanks.' };
 }
 
 function trueOutside(gear: Gear, jaws: Length, u: LengthUnit): Found {
-  const T = size('T', 'outside between flat jaws', jaws);
+  const T = size('T', 'outside between flat jaws', jaws, u);
   const [least, greatest] = outsideFromJaws(inUnit(jaws, u), gear.teeth);
   if (!isOdd(gear)) return { root: least, term: T, says: 'Outside between flat jaws.' };
   const says = `Flat jaws on an odd count: the outside is from ${inWords(ofUnit(least, u), u)} to ${inWords(ofUnit(greatest, u), u)}; the least is taken.`;
@@ -68,7 +68,7 @@ function trueOutside(gear: Gear, jaws: Length, u: LengthUnit): Found {
 
 function fromDepth(gear: Gear, jaws: Length, depth: Length, u: LengthUnit): Found {
   const outside = trueOutside(gear, jaws, u);
-  const d = size('d', 'depth of a space', depth);
+  const d = size('d', 'depth of a space', depth, u);
   return {
     root: rootFromDepth(outside.root, inUnit(depth, u)),
     term: join`(${outside.term} − 2 × ${d})`,
@@ -83,7 +83,7 @@ function byReading(gear: Gear, reading: RootReading, u: LengthUnit): Found | nul
   if (reading.by === 'depth') return fromDepth(gear, reading.jaws, reading.depth, u);
   if (reading.by === 'jaws') return null;
   const root = rootFromWall(inUnit(reading.wall, u), inUnit(reading.bore, u));
-  const term = join`2 × (${size('w', 'least wall of six', reading.wall)} + ${size('b', 'measured bore', reading.bore)} ÷ 2)`;
+  const term = join`2 × (${size('w', 'least wall of six', reading.wall, u)} + ${size('b', 'measured bore', reading.bore, u)} ÷ 2)`;
   return { root, term, says: 'From the least wall between bore and root: true to the bore.' };
 }
 
@@ -139,7 +139,7 @@ export function oldRoot(spare: SpareWheel, unit: LengthUnit = unitOfPitch(spare.
     from: read ? 'measured' : 'worked out',
     unit,
     term,
-    usableTerm: t === null ? term : join`(${term} − ${size('t', 'run-out of the old roots, full reading', t)})`,
+    usableTerm: t === null ? term : join`(${term} − ${size('t', 'run-out of the old roots, full reading', t, unit)})`,
     cautions: cautionsOf(spare, found, read !== null, root, unit),
   };
 }

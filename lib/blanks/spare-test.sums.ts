@@ -5,7 +5,7 @@ import { depthTerm, outsideTerm, rootTerm } from './blank-sizes.ts';
 import type { Check } from './check.ts';
 import { CLEAN_UP, THUMB_TEETH } from './judgements.data.ts';
 import { type Judged, judgeSpare, type SpareAsked } from './spare-test.ts';
-import { join, lengthFigure, one, type Term } from './term.ts';
+import { join, lengthFigure, oneLength, type Term } from './term.ts';
 
 export type SpareKeys =
   | 'newOutside'
@@ -57,13 +57,7 @@ function sizeFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<R
 function roomFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<Record<SpareKeys, Figure>> {
   const { sizes, root, oldOutside, room } = judged;
   const { unit } = sizes;
-  const c = one(
-    'c',
-    'clean-up, on the diameter',
-    { length: asked.cleanUp ?? CLEAN_UP },
-    asked.cleanUp === undefined ? 'guess' : 'typed',
-    'judgement',
-  );
+  const c = oneLength('c', 'clean-up, on the diameter', asked.cleanUp ?? CLEAN_UP, unit, asked.cleanUp === undefined ? 'guess' : 'typed');
   const says = (name: string, symbol: string) => ({ name, symbol, source: DERIVED });
   const { outside, usable } = terms;
   if (room.gaps > 0)

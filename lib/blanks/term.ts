@@ -1,19 +1,11 @@
 import type { Figure, From, Given, Value } from '../figure/figure.ts';
+import { givenLength } from '../figure/given-length.ts';
 import type { Length, LengthUnit } from '../values/length.ts';
-import { printNumber } from '../values/print.ts';
 
 /** A piece of a formula in plain text with the numbers that it uses, so that a printed formula always goes back to what was put in. */
 export type Term = { readonly text: string; readonly given: readonly Given[] };
 
-/** Decimals that print a typed number whole, six at most. */
-export function placesOf(x: number): number {
-  for (let places = 0; places < 6; places++) if (Math.abs(Number(printNumber(Math.abs(x), places)) - Math.abs(x)) < 1e-9) return places;
-  return 6;
-}
-
-export const plainNumber = (x: number, unit = ''): Value => ({ number: x, unit, places: placesOf(x) });
-
-export const given = (symbol: string, name: string, value: Value, from: From, where?: string): Given => ({
+const given = (symbol: string, name: string, value: Value, from: From, where?: string): Given => ({
   symbol,
   name,
   value,
@@ -25,6 +17,12 @@ export const given = (symbol: string, name: string, value: Value, from: From, wh
 export const one = (symbol: string, name: string, value: Value, from: From, where?: string): Term => ({
   text: symbol,
   given: [given(symbol, name, value, from, where)],
+});
+
+/** A single length as a term, printed with all the decimals that it has. */
+export const oneLength = (symbol: string, name: string, length: Length, unit: LengthUnit, from: From, where?: string): Term => ({
+  text: symbol,
+  given: [givenLength(symbol, name, length, unit, from, where)],
 });
 
 /** Terms put together by a template, each given named once: join`(${a} − ${b}) ÷ 2`. */

@@ -1,5 +1,6 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
+import { givenLength } from '../figure/given-length.ts';
 import { printValue } from '../figure/print-value.ts';
 import type { Material } from '../gears/gear.ts';
 import { inches, inUnit, type Length, type LengthUnit, ofUnit, toInches } from '../values/length.ts';
@@ -68,7 +69,8 @@ function allowanceOf(asked: ShrinkAsked, ring: ShrinkMetal): number {
 /** The givens that the figures share, each under its symbol. */
 function givensOf(asked: ShrinkAsked, b: number, ring: ShrinkMetal, hub: ShrinkMetal): Readonly<Record<string, Given>> {
   const typed = asked.allowancePerInch === undefined ? ('table' as const) : ('typed' as const);
-  const size = (symbol: string, name: string, length: Length, from: Given['from']): Given => ({ symbol, name, value: { length }, from });
+  const size = (symbol: string, name: string, length: Length, from: Given['from']): Given =>
+    givenLength(symbol, name, length, asked.unit, from);
   const table = (symbol: string, name: string, value: Value, where: string): Given => ({ symbol, name, value, from: 'table', where });
   return {
     D: size('D', 'hub diameter', asked.hub, asked.hubMeasured ? 'measured' : 'worked out'),
