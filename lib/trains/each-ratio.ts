@@ -14,8 +14,8 @@ type Sides = {
 };
 
 /** How many stretches of the ratio line are gone through one after another, so that the tally of each stays in the processor's cache. */
-const STRETCHES = 96;
-const SAMPLE = 64;
+const STRETCHES = 128;
+const SAMPLE = 160;
 
 type OneSide = { readonly product: number; readonly first: number; readonly second: number; readonly bits: number };
 

@@ -50,21 +50,20 @@ export function costOfMissing(asked: WheelsAsked): MissingCost {
   const usedUp = sortedWheels(plannedRecuts.map(({ from }) => from));
   checkRecuts(plannedRecuts, missing, drawer);
   const steps = [...new Set(missing)].map((teeth) => stepFor(teeth, drawer, plannedRecuts));
-  const [complete, today, ...afterOne] = countEach([
+  const counts = countEach([
     [...new Set(belongs)],
     oneOfEachThere(belongs, drawer),
-    ...steps.map((step) => oneOfEachThere(belongs, step.drawer)),
-  ]) as [RatioCount, RatioCount, ...RatioCount[]];
-  const [reallyToday, allMade, ...reallyAfter] = countEach([
     drawer,
     drawerAfter(drawer, missing, usedUp),
+    ...steps.map((step) => oneOfEachThere(belongs, step.drawer)),
     ...steps.map((step) => step.drawer),
-  ]) as [RatioCount, RatioCount, ...RatioCount[]];
+  ]);
+  const [complete, today, reallyToday, allMade] = counts as [RatioCount, RatioCount, RatioCount, RatioCount];
   const afterEach = steps.map(({ teeth, from }, n) => ({
     teeth,
     from,
-    oneOfEach: afterOne[n] as RatioCount,
-    reallyThere: reallyAfter[n] as RatioCount,
+    oneOfEach: counts[4 + n] as RatioCount,
+    reallyThere: counts[4 + steps.length + n] as RatioCount,
   }));
   return {
     missing,

@@ -12,8 +12,8 @@ export const MOST_WHEELS = 60;
 export const LEAST_TEETH = 4;
 /** Up to here the quotient of two products is a sure mark of their ratio; see eachRatio. */
 export const MOST_TEETH = 5000;
-/** Bits of a signed 32-bit whole number that can be used as marks. */
-const MOST_SETS_AT_ONCE = 30;
+/** As many as a 32-bit whole number has bits. */
+const MOST_SETS_AT_ONCE = 32;
 
 /**
  * The number of different ratios that a set of change wheels gives, with two wheels or with four.
@@ -47,7 +47,8 @@ function countTogether(sets: readonly (readonly number[])[]): RatioCount[] {
 function distinctIn(wheels: readonly SharedWheel[], wheelsInTrain: 2 | 4, sets: number): number[] {
   const counts = new Array<number>(sets).fill(0);
   eachRatio(wheels, wheelsInTrain, (value, bits) => {
-    for (let k = 0; k < sets; k++) if (bits & (1 << k)) (counts[k] as number) += value === 1 ? 1 : 2;
+    const more = value === 1 ? 1 : 2;
+    for (let left = bits; left !== 0; left &= left - 1) (counts[31 - Math.clz32(left & -left)] as number) += more;
   });
   return counts;
 }

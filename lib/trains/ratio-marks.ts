@@ -1,7 +1,7 @@
 import { DomainError } from '../figure/domain-error.ts';
 import { eachRatio } from './each-ratio.ts';
 import { checkWheels, sharedWheels } from './ratio-count.ts';
-import { oneOfEachThere } from './wheel-lists.ts';
+import { oneOfEachThere, sortedWheels } from './wheel-lists.ts';
 
 /**
  * Where the ratios of a set fall on a logarithmic line cut into columns: 1 to 1 in the middle, 1 ÷ greatest at the left end and
@@ -11,7 +11,8 @@ export type RatioMarks = { readonly greatest: number; readonly kept: readonly nu
 
 const LEAST_PIXELS = 10;
 const MOST_PIXELS = 4000;
-const [COMPLETE, TODAY] = [0, 1];
+/** Its place among the two sets that are gone through together; every ratio is in the first, the complete set. */
+const TODAY = 1;
 
 /**
  * The picture of what missing wheels cost, one wheel of each number.
@@ -22,21 +23,29 @@ const [COMPLETE, TODAY] = [0, 1];
 export function ratioMarks(asked: { belongs: readonly number[]; drawer: readonly number[]; pixels: number }): RatioMarks {
   const { belongs, drawer, pixels } = asked;
   checkAsked(belongs, drawer, pixels);
-  const ratios: { value: number; kept: boolean }[] = [];
-  eachRatio(sharedWheels([[...new Set(belongs)], oneOfEachThere(belongs, drawer)]), 4, (value, bits) => {
-    if (bits & (1 << COMPLETE)) ratios.push({ value, kept: (bits & (1 << TODAY)) !== 0 });
-  });
-  const greatest = ratios.reduce((most, { value }) => Math.max(most, value), 1);
+  const complete = sortedWheels([...new Set(belongs)]);
+  const greatest = greatestRatio(complete);
+  const wholeLine = 2 * Math.log(greatest);
   const [kept, lost] = [new Array<number>(pixels).fill(0), new Array<number>(pixels).fill(0)];
-  for (const ratio of ratios) mark(ratio.kept ? kept : lost, ratio.value, greatest);
+  eachRatio(sharedWheels([complete, oneOfEachThere(belongs, drawer)]), 4, (value, bits) => {
+    mark((bits & (1 << TODAY)) !== 0 ? kept : lost, greatest === 1 ? 0.5 : 0.5 + Math.log(value) / wholeLine, value === 1);
+  });
   return { greatest, kept, lost };
 }
 
-function mark(columns: number[], value: number, greatest: number): void {
-  const across = greatest === 1 ? 0.5 : 0.5 + Math.log(value) / (2 * Math.log(greatest));
+/** The two greatest wheels over the two least, or with fewer than four wheels the greatest over the least. */
+function greatestRatio(sorted: readonly number[]): number {
+  const least = sorted[0];
+  if (least === undefined) return 1;
+  const [second, last, most] = [sorted[1] ?? least, sorted[sorted.length - 2] ?? least, sorted[sorted.length - 1] ?? least];
+  return sorted.length < 4 ? most / least : (last * most) / (least * second);
+}
+
+/** across: how far along the line, from 0.5 for 1 to 1 up to 1. The same ratio turned over goes into the mirrored column. */
+function mark(columns: number[], across: number, isOneToOne: boolean): void {
   const column = Math.min(columns.length - 1, Math.floor(across * columns.length));
   (columns[column] as number) += 1;
-  if (value > 1) (columns[columns.length - 1 - column] as number) += 1;
+  if (!isOneToOne) (columns[columns.length - 1 - column] as number) += 1;
 }
 
 function checkAsked(belongs: readonly number[], drawer: readonly number[], pixels: number): void {
