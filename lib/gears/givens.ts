@@ -15,7 +15,7 @@ function placesFor(x: number, least: number, most: number): number | null {
 }
 
 /** A plain number so that it prints in full: 1.157, or the fraction 7/6 where no decimal ends. */
-function exact(x: number, unit = ''): Value {
+export function exact(x: number, unit = ''): Value {
   const places = placesFor(x, 0, MOST_PLACES);
   if (places !== null) return { number: x, unit, places };
   for (let den = 3; den <= 400; den++)
