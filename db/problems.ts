@@ -27,3 +27,7 @@ export class MigrationFailed extends Error {
     this.name = 'MigrationFailed';
   }
 }
+
+/** True when SQLite refused a second row with the same columns, named as "table.column". */
+export const isUnique = (error: unknown, columns: string): boolean =>
+  error instanceof Error && 'code' in error && error.code === 'SQLITE_CONSTRAINT_UNIQUE' && error.message.endsWith(columns);

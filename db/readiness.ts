@@ -1,0 +1,86 @@
+import { type SqlBool, sql } from 'kysely';
+import type { Need } from '../lib/routing/operation.ts';
+import type { Executor } from './executor.ts';
+import { needsOf } from './needs.ts';
+
+/** done and struck: as marked. held: kept back for a named operation. waiting: for what `waits` says. */
+export type OperationState = 'done' | 'struck out' | 'held' | 'waiting' | 'ready';
+export type Wait =
+  | { readonly for: 'tool'; readonly needId: number; readonly need: Need }
+  | { readonly for: 'blank' }
+  | { readonly for: 'operation'; readonly operationId: number; readonly title: string }
+  | { readonly for: 'held'; readonly operationId: number; readonly title: string; readonly partMark: string };
+
+/** Each is true of a row of `operation` joined with its `routing`. */
+export const stillToDo = sql<SqlBool>`operation.done_on is null and operation.struck_on is null`;
+const isHeld = sql<SqlBool>`exists (select 1 from operation as other where other.id = operation.held_for_id
+  and other.done_on is null and other.struck_on is null)`;
+const lacksTool = sql<SqlBool>`exists (select 1 from need where need.operation_id = operation.id and need.tool_id is null)`;
+const lacksBlank = sql<SqlBool>`routing.way in ('re-cut a spare', 'make from stock')
+  and not exists (select 1 from blank where blank.routing_id = operation.routing_id and blank.released = 0)`;
+const comesAfter = sql<SqlBool>`exists (select 1 from follows join operation as earlier on earlier.id = follows.after_id
+  where follows.operation_id = operation.id and earlier.done_on is null and earlier.struck_on is null)`;
+
+/** The state of a row of `operation` joined with its `routing`. */
+export const stateOfRow = sql<OperationState>`case when operation.done_on is not null then 'done' when operation.struck_on is not null then 'struck out'
+  when ${isHeld} then 'held' when ${lacksTool} or ${lacksBlank} or ${comesAfter} then 'waiting' else 'ready' end`;
+export const isReady = sql<SqlBool>`${stillToDo} and not (${isHeld}) and not (${lacksTool}) and not (${lacksBlank}) and not (${comesAfter})`;
+
+async function earlierOf(db: Executor, ids: readonly number[]): Promise<{ operation_id: number; id: number; title: string }[]> {
+  return db
+    .selectFrom('follows')
+    .innerJoin('operation as earlier', 'earlier.id', 'follows.after_id')
+    .select(['follows.operation_id', 'earlier.id', 'earlier.title'])
+    .where('follows.operation_id', 'in', ids)
+    .where('earlier.done_on', 'is', null)
+    .where('earlier.struck_on', 'is', null)
+    .orderBy('earlier.place_no')
+    .execute();
+}
+
+const heldOf = (db: Executor, ids: readonly number[]) =>
+  db
+    .selectFrom('operation')
+    .innerJoin('operation as other', 'other.id', 'operation.held_for_id')
+    .innerJoin('routing', 'routing.id', 'other.routing_id')
+    .innerJoin('part', 'part.id', 'routing.part_id')
+    .select(['operation.id as operation_id', 'other.id', 'other.title', 'part.mark'])
+    .where('operation.id', 'in', ids)
+    .where('other.done_on', 'is', null)
+    .where('other.struck_on', 'is', null)
+    .execute();
+
+/** What each of these operations waits for. A tool comes first: it can be got while something else is done. */
+export async function waitsOf(db: Executor, ids: readonly number[]): Promise<(id: number) => Wait[]> {
+  if (ids.length === 0) return () => [];
+  const [needs, earlier, held] = [await needsOf(db, ids), await earlierOf(db, ids), await heldOf(db, ids)];
+  const from = db.selectFrom('operation').innerJoin('routing', 'routing.id', 'operation.routing_id').select('operation.id');
+  const blankless = new Set((await from.where('operation.id', 'in', ids).where(lacksBlank).execute()).map((row) => row.id));
+  return (id) => [
+    ...held.flatMap((row): Wait[] =>
+      row.operation_id === id ? [{ for: 'held', operationId: row.id, title: row.title, partMark: row.mark }] : [],
+    ),
+    ...needs.flatMap((one): Wait[] =>
+      one.operation_id === id && one.tool_id === null ? [{ for: 'tool', needId: one.id, need: one.need }] : [],
+    ),
+    ...(blankless.has(id) ? [{ for: 'blank' } as const] : []),
+    ...earlier.flatMap((row): Wait[] => (row.operation_id === id ? [{ for: 'operation', operationId: row.id, title: row.title }] : [])),
+  ];
+}
+
+type Standing = { readonly state: OperationState; readonly waits: readonly Wait[] };
+/** The state of each of these operations and what it waits for; one that is done or struck out waits for nothing. */
+export async function statesOf(db: Executor, ids: readonly number[]): Promise<(id: number) => Standing> {
+  if (ids.length === 0) return () => ({ state: 'ready', waits: [] });
+  const from = db.selectFrom('operation').innerJoin('routing', 'routing.id', 'operation.routing_id');
+  const rows = await from
+    .select(['operation.id', stateOfRow.as('state')])
+    .where('operation.id', 'in', ids)
+    .execute();
+  const states = new Map(rows.map((row) => [row.id, row.state]));
+  const waits = await waitsOf(db, ids);
+  return (id) => {
+    const state = states.get(id) ?? 'ready';
+    return { state, waits: state === 'held' || state === 'waiting' ? waits(id) : [] };
+  };
+}
