@@ -1,6 +1,7 @@
+import { printPitch } from '../gears/pitch.ts';
 import { unitOfPitch } from '../gears/tooth.ts';
 import type { Advice, Candidate, GearToCut } from './choice.ts';
-import { angleWords, errorWords, pitchWords, rangeWords } from './describe.ts';
+import { angleWords, errorWords, rangeWords } from './describe.ts';
 import { formErrorsOf, tipInModules, virtualCount } from './form-errors.ts';
 import { HALF_NUMBERS, type NumberedCutter, WHOLE_NUMBERS } from './ranges.data.ts';
 import { type Convention, exactCountOf, inRange } from './ranges.ts';
@@ -21,9 +22,10 @@ const MOST_LINES = 5;
 function borrowable(one: NumberedCutter, gear: GearToCut, convention: Convention): Borrowable | null {
   const form = { pitch: gear.pitch, angle: gear.system.angle, exact: exactCountOf(one, convention) };
   const right = inRange(one, virtualCount(gear));
-  if (!right && isRefused(verdictOn(tipInModules(gear, form)))) return null;
-  const { tip } = formErrorsOf(gear, form);
-  const size = `${pitchWords(gear.pitch)}, ${angleWords(gear.system.angle)}, ${rangeWords(one.from, one.to)}`;
+  const error = formErrorsOf(gear, form);
+  if (!error || (!right && isRefused(verdictOn(tipInModules(gear, error))))) return null;
+  const { tip } = error;
+  const size = `${printPitch(gear.pitch)}, ${angleWords(gear.system.angle)}, ${rangeWords(one.from, one.to)}`;
   const says = `Borrow a No. ${one.number} (${size}): tips ${errorWords(tip, unitOfPitch(gear.pitch))} if made for ${form.exact.count}.`;
   return { advice: { do: 'borrow', says, tip, cutter: null }, right };
 }

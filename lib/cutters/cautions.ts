@@ -1,11 +1,12 @@
 import type { Caution } from '../figure/figure.ts';
+import { printPitch } from '../gears/pitch.ts';
 import { toothOf, unitOfPitch, wholeDepth } from '../gears/tooth.ts';
 import type { Cutter } from '../tooling/tooling.ts';
 import { toDegrees } from '../values/angle.ts';
 import { inches, ofUnit, toInches } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import type { Candidate, GearToCut, Wanted } from './choice.ts';
-import { errorWords, pitchWords } from './describe.ts';
+import { errorWords } from './describe.ts';
 import { addendumOf, formErrorsOf, pairOf } from './form-errors.ts';
 import { CONVENTIONS, exactCountOf } from './ranges.ts';
 import { substituteSpans } from './substitute-span.formulas.ts';
@@ -38,8 +39,8 @@ function sourcesDiffer({ cutter, error }: Candidate, gear: GearToCut): Caution[]
   if (forms[0]?.count === forms[1]?.count) return [];
   const unit = unitOfPitch(gear.pitch);
   const each = forms.map((exact) => {
-    const { tip } = formErrorsOf(gear, { pitch: gear.pitch, angle: gear.system.angle, exact });
-    return `${exact.count} (${exact.from}): tips ${errorWords(tip, unit)}`;
+    const form = formErrorsOf(gear, { pitch: gear.pitch, angle: gear.system.angle, exact });
+    return `${exact.count} (${exact.from}): tips ${form ? errorWords(form.tip, unit) : 'not drawn'}`;
   });
   return [
     {
@@ -51,16 +52,16 @@ function sourcesDiffer({ cutter, error }: Candidate, gear: GearToCut): Caution[]
   ];
 }
 
-/** A substitute form spoils some spans more than others: names the count to measure over. */
+/** A substitute form spoils some spans more than others: names the count to measure over, and what one tooth more would read. */
 function safestSpan({ cutter, error }: Candidate, gear: GearToCut): Caution[] {
+  if (gear.helix) return [];
   const unit = unitOfPitch(gear.pitch);
   const pair = pairOf(gear, { pitch: gear.pitch, angle: gear.system.angle, exact: error.exact });
-  const { B } = toothOf(gear);
-  const rows = [...substituteSpans(pair, { A: addendumOf(gear), B })].sort((a, b) => Math.abs(a.error) - Math.abs(b.error));
-  const [safest, ...rest] = rows;
-  const worst = rest.at(-1);
-  if (gear.helix || !safest || !worst || Math.abs(worst.error) < Math.abs(safest.error) * 3) return [];
-  const says = `With ${cutter.name} measure over ${safest.k} teeth: over ${worst.k} the right depth reads ${errorWords(ofUnit(worst.error, unit), unit)} off.`;
+  const spans = substituteSpans(pair, { A: addendumOf(gear), B: toothOf(gear).B });
+  const [safest] = [...spans].sort((a, b) => Math.abs(a.error) - Math.abs(b.error));
+  const more = spans.find(({ k }) => k === (safest?.k ?? 0) + 1);
+  if (!safest || !more) return [];
+  const says = `With ${cutter.name} measure over ${safest.k}: at the right depth the span over ${more.k} reads ${errorWords(ofUnit(more.error, unit), unit)} off.`;
   return [{ name: 'span', says, weight: 'beware' }];
 }
 
@@ -89,7 +90,7 @@ const doublePitch = (gear: GearToCut): Caution[] =>
     : [
         {
           name: 'short teeth',
-          says: `${gear.system.name}: a full-depth ${pitchWords(gear.pitch)} cutter cuts its flank, not its depth. See that the cutter is made for it.`,
+          says: `${gear.system.name}: a full-depth ${printPitch(gear.pitch)} cutter cuts its flank, not its depth. See that the cutter is made for it.`,
           weight: 'beware',
           about: 'cutter',
         },

@@ -1,15 +1,15 @@
 import type { Caution } from '../figure/figure.ts';
+import { printPitch, samePitch } from '../gears/pitch.ts';
 import { unitOfPitch } from '../gears/tooth.ts';
 import type { Arbor, Cutter } from '../tooling/tooling.ts';
 import { adviceOn } from './advice.ts';
 import { arborFor } from './arbor-fit.ts';
 import { cautionsOn } from './cautions.ts';
 import type { Candidate, CutterChoice, CutterQuestion, FormErrors, GearToCut, Refused } from './choice.ts';
-import { angleWords, errorWords, pitchWords } from './describe.ts';
+import { angleWords, errorWords } from './describe.ts';
 import { type CutterForm, formErrorsOf, tipInModules, virtualCount } from './form-errors.ts';
 import { type CutterNeed, hasRightForm, isKnown, type KnownCutter } from './meets.ts';
 import { exactCountOf, exactCountOfCutter } from './ranges.ts';
-import { samePitch } from './same-pitch.ts';
 import { isRefused, VERDICT_WORDS, type Verdict, verdictOn } from './verdict.ts';
 import { wantedFor } from './wanted.ts';
 
@@ -34,8 +34,7 @@ function troublesOf(cutter: Cutter, arbors: readonly Arbor[]): readonly string[]
 const tipWords = (error: FormErrors, gear: GearToCut): string =>
   `Form for ${error.exact.count}: tips ${errorWords(error.tip, unitOfPitch(gear.pitch))}.`;
 
-function candidate(cutter: KnownCutter, verdict: Verdict, question: CutterQuestion): Candidate {
-  const error = formErrorsOf(question.gear, formOf(cutter, question));
+function candidate(cutter: KnownCutter, verdict: Verdict, error: FormErrors, question: CutterQuestion): Candidate {
   const [troubles, arbor] = [troublesOf(cutter, question.arbors), arborFor(cutter, question.arbors)];
   const says = [VERDICT_WORDS[verdict], tipWords(error, question.gear), ...troubles].join(' ');
   return { cutter, error, verdict, arbor, troubles, ready: troubles.length === 0, says };
@@ -59,9 +58,10 @@ function wrongSort(cutter: KnownCutter, question: CutterQuestion): Refused | nul
   if (!pitchOff && !angleOff) return null;
   const error = formErrorsOf(gear, formOf(cutter, question));
   const what = pitchOff
-    ? `Wrong pitch: ${pitchWords(cutter.pitch)} for ${pitchWords(gear.pitch)}.`
+    ? `Wrong pitch: ${printPitch(cutter.pitch)} for ${printPitch(gear.pitch)}.`
     : `Wrong pressure angle: ${angleWords(cutter.angle)} for ${angleWords(gear.system.angle)}.`;
   const unit = unitOfPitch(gear.pitch);
+  if (!error) return { cutter, reason: pitchOff ? 'wrong pitch' : 'wrong angle', error, says: what };
   const size = `Off by ${errorWords(error.tip, unit)} at the tips, ${errorWords(error.pitchLine, unit)} at the pitch line.`;
   return { cutter, reason: pitchOff ? 'wrong pitch' : 'wrong angle', error, says: `${what} ${size}` };
 }
@@ -71,11 +71,11 @@ function judge(cutter: Cutter, question: CutterQuestion): Candidate | Refused {
   if (!isKnown(cutter)) return unknownCutter(cutter);
   const wrong = wrongSort(cutter, question);
   if (wrong) return wrong;
-  if (hasRightForm(cutter, needOf(question.gear))) return candidate(cutter, 'right', question);
-  const form = formOf(cutter, question);
-  const verdict = verdictOn(tipInModules(question.gear, form));
-  if (!isRefused(verdict)) return candidate(cutter, verdict, question);
-  const error = formErrorsOf(question.gear, form);
+  const error = formErrorsOf(question.gear, formOf(cutter, question));
+  if (!error) return { cutter, reason: 'wrong form', error, says: 'No such form can be drawn on this gear: refused.' };
+  if (hasRightForm(cutter, needOf(question.gear))) return candidate(cutter, 'right', error, question);
+  const verdict = verdictOn(tipInModules(question.gear, error));
+  if (!isRefused(verdict)) return candidate(cutter, verdict, error, question);
   return { cutter, reason: 'wrong form', error, says: `${VERDICT_WORDS[verdict]} ${tipWords(error, question.gear)}` };
 }
 

@@ -55,9 +55,8 @@ export function spansTable({ right, second }: CutterChoice, { gear }: CutterQues
 export function conventionsTable({ gear }: CutterQuestion): AnswerTable {
   const place = WHOLE_NUMBERS.findIndex((one) => inRange(one, virtualCount(gear)));
   const near = place < 0 ? WHOLE_NUMBERS.slice(-1) : WHOLE_NUMBERS.slice(Math.max(0, place - 1), place + 2);
-  const tip = (count: number): Cell => ({
-    length: formErrorsOf(gear, { pitch: gear.pitch, angle: gear.system.angle, exact: { count, from: 'low end' } }).tip,
-  });
+  const tip = (count: number): Cell =>
+    orNone(formErrorsOf(gear, { pitch: gear.pitch, angle: gear.system.angle, exact: { count, from: 'low end' } })?.tip ?? null);
   return {
     title: 'Sources differ on the count that a number is right for',
     unit: unitOfPitch(gear.pitch),

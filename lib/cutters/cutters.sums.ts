@@ -1,5 +1,6 @@
 import type { Answer, AnswerTable, Figure, Given } from '../figure/figure.ts';
 import type { Pitch } from '../gears/gear.ts';
+import { pitchTerm } from '../gears/givens.ts';
 import { unitOfPitch } from '../gears/tooth.ts';
 import { ofUnit } from '../values/length.ts';
 import type { Candidate, CutterChoice, CutterQuestion, GearToCut } from './choice.ts';
@@ -32,22 +33,12 @@ function subjectOf({ right, second }: CutterChoice, { gear, convention }: Cutter
   return { name: wantedFor(need).says, exact: exactCountOf(range, convention) };
 }
 
-/** Half the module times a count, in the pitch's own symbol: N ÷ (2 × P), m × N ÷ 2 or p × N ÷ (2 × π). */
-function pitchRadiusIn({ kind }: Pitch, N: string): string {
-  if (kind === 'DP') return `${N} ÷ (2 × P)`;
-  return kind === 'module' ? `m × ${N} ÷ 2` : `p × ${N} ÷ (2 × π)`;
-}
-
-const PITCH_GIVEN: Readonly<Record<Pitch['kind'], readonly [string, string]>> = {
-  DP: ['P', 'diametral pitch'],
-  module: ['m', 'module, mm'],
-  CP: ['p', 'circular pitch, in'],
-};
+/** Pitch radius of a gear of so many teeth, in the pitch's own symbol: N ÷ P ÷ 2. */
+const pitchRadiusIn = (pitch: Pitch, N: string): string => `${pitchTerm(pitch).of(N)} ÷ 2`;
 
 function sharedGivens(gear: GearToCut, { exact }: Subject, pair: FormPair): readonly Given[] {
-  const [symbol, name] = PITCH_GIVEN[gear.pitch.kind];
   return [
-    { symbol, name, value: { ratio: gear.pitch.size }, from: 'typed' },
+    pitchTerm(gear.pitch).given,
     { symbol: 'a', name: 'pressure angle', value: { angle: gear.system.angle }, from: 'typed' },
     {
       symbol: 'N2',

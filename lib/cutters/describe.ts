@@ -1,18 +1,6 @@
-import type { Pitch } from '../gears/gear.ts';
 import { type Angle, toDegrees } from '../values/angle.ts';
 import { type Length, type LengthUnit, NM_PER_INCH, toInches } from '../values/length.ts';
 import { MINUS, printLength, printShort } from '../values/print.ts';
-import { type Ratio, toNumber } from '../values/ratio.ts';
-
-const asFraction = ([num, den]: Ratio): string => (den === 1 ? `${num}` : `${num}/${den}`);
-const terminates = (den: number): boolean => 10_000 % den === 0;
-const asDecimal = (size: Ratio): string => (terminates(size[1]) ? printShort(toNumber(size), 4) : asFraction(size));
-
-/** A pitch in the trade's words: "8 DP", "module 2.5", "5/16 in CP". */
-export function pitchWords({ kind, size }: Pitch): string {
-  if (kind === 'DP') return `${asDecimal(size)} DP`;
-  return kind === 'module' ? `module ${asDecimal(size)}` : `${asFraction(size)} in CP`;
-}
 
 /** An angle in the trade's words: "14½°", "20°". */
 export function angleWords(angle: Angle): string {

@@ -1,8 +1,8 @@
 import type { Pitch } from '../gears/gear.ts';
+import { samePitch } from '../gears/pitch.ts';
 import type { Cutter } from '../tooling/tooling.ts';
 import type { Angle } from '../values/angle.ts';
 import { inRange } from './ranges.ts';
-import { samePitch } from './same-pitch.ts';
 
 /** What a gear asks of a cutter: the pitch and angle of its tooth, and its count (a helical gear's virtual count). */
 export type CutterNeed = { readonly pitch: Pitch; readonly angle: Angle; readonly teeth: number };
