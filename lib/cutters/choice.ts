@@ -61,7 +61,7 @@ export type Wanted = {
   readonly says: string;
 };
 
-/** One line of advice, best first. borrow: a cutter that is not owned; ready: use this one; first: put something right and use it. */
+/** One line of advice, best first. use: ready now. put right: the right cutter, once its trouble is cured. borrow: not owned. in a pinch: runs, with the error shown. */
 export type Advice = {
   readonly do: 'use' | 'put right' | 'borrow' | 'in a pinch';
   readonly says: string;
