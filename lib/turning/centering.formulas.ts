@@ -17,5 +17,5 @@ export const offCentre = (shift: number): number => shift / 2;
  */
 export function leanOfTeeth(e: number, R: number): number {
   if (!(R > 0 && Math.abs(e) < R)) throw new RangeError(`no lean for ${e} at ${R}`);
-  return e / R;
+  return Math.asin(e / R);
 }

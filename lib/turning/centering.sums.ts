@@ -105,7 +105,7 @@ export function centralProof(asked: CentralProofAsked): Answer<'error' | 'lean' 
     value: { angle: radians(leanOfTeeth(offCentre(s), R)) },
     unit,
     places: 3,
-    formula: 's ÷ 2 ÷ R × 180 ÷ π',
+    formula: 'asin(s ÷ (2 × R))',
     source: 'derived: the error over the pitch radius',
     given: [shift, radius],
   };

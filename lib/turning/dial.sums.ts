@@ -3,6 +3,7 @@ import type { Answer, Figure, From, Given } from '../figure/figure.ts';
 import { givenLength } from '../figure/given-length.ts';
 import type { Dial } from '../tooling/tooling.ts';
 import { type Length, nanometres } from '../values/length.ts';
+import type { DialMove } from '../values/move.ts';
 import { printLength, printShort } from '../values/print.ts';
 import { asDialCounts, type Counted, dialMoveOf, lineBelow, settle } from './dial.formulas.ts';
 
@@ -54,7 +55,10 @@ const factorOf = (counted: Counted, reads: Counted): '' | ' ÷ 2' | ' × 2' => {
 const wordsOf = (counted: Counted) => (counted === 'diameter' ? 'off the diameter' : 'of travel');
 
 /** A move cut to a tenth of a division: nobody reads finer, and "100 divisions" of a hundred is never shown. */
-const readable = (n: number, perTurn: number) => dialMoveOf(Math.round(n * 10) / 10, perTurn);
+function readable(n: number, perTurn: number): DialMove {
+  const { turns, divisions } = dialMoveOf(Math.round(n * 10), perTurn * 10);
+  return { turns, divisions: divisions / 10, perTurn };
+}
 
 function lashWords(lash: Length | null | undefined, dial: Dial): string {
   if (!lash) return 'back at least half a turn';
@@ -116,8 +120,8 @@ export function dialMove(asked: DialAsked): Answer<DialKey> {
       name: 'dial from zero',
       symbol: 'm',
       value: { dial: readable(n, dial.perTurn) },
-      formula: '',
-      given: [],
+      formula: `T${factorOf(counted, dial.reads)} ÷ d ÷ q`,
+      given: [...given, { symbol: 'q', name: 'divisions a turn', value: { count: dial.perTurn }, from: 'typed' }],
       note: `${printShort(n, 1)} divisions at ${dial.perTurn} a turn. ${zeroWords(dial, asked.lash)}`,
     },
     line: {
