@@ -43,6 +43,6 @@ export const furniture = (visit: Visit): Furniture => ({
   demo: visit.demo,
   demoOut: visit.demo ? { says: 'Leave the invented shop', href: to.openShop } : null,
   canChange: visit.trusted,
-  lookOnly: visit.trusted ? null : { says: 'Pair this device to make changes', href: to.pairing },
+  lookOnly: visit.trusted ? null : { says: 'Pair this device to make changes', href: to.devices },
   notice: readNotice(visit.cookies[NOTICE_COOKIE]),
 });

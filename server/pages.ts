@@ -1,5 +1,27 @@
+import * as devices from './devices/routes.ts';
+import * as search from './search/routes.ts';
+import * as shop from './shop/routes.ts';
 import * as sums from './sums/routes.ts';
-import { get, type Route } from './visit.ts';
+import { get, getTrusted, postBare, postByAnyone, type Route } from './visit.ts';
 
 /** The table of contents: every page and every change, by address. Handlers live in the folder of their area. */
-export const PAGES: readonly Route[] = [get('/sums', sums.contents), get('/sums/:path', sums.oneSum)];
+export const PAGES: readonly Route[] = [
+  // Shop
+  get('/shop', shop.choose),
+  postBare('/shop', shop.open),
+
+  // Search
+  get('/search', search.search),
+
+  // Sums
+  get('/sums', sums.contents),
+  get('/sums/:path', sums.oneSum),
+
+  // Devices
+  get('/devices', devices.list),
+  postBare('/devices/code', devices.makeCode),
+  getTrusted('/devices/code/:code', devices.code),
+  postBare('/devices/:id/revoke', devices.revoke),
+  get('/pair/:code', devices.askPair),
+  postByAnyone('/pair/:code', devices.doPair),
+];

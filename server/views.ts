@@ -1,3 +1,4 @@
+import type { DeviceViews } from './devices/view-model.ts';
 import type {
   AnswerView,
   AtMachineView,
@@ -23,6 +24,8 @@ import type {
   TitleCell,
   WithoutFurniture,
 } from './page.ts';
+import type { SearchViews } from './search/view-model.ts';
+import type { ShopViews } from './shop/view-model.ts';
 import type { SumViews } from './sums/view-model.ts';
 
 /** The three layouts: what a page must hand over to stand in them. */
@@ -70,7 +73,7 @@ export interface CommonPages {
 }
 
 /** Every template with its data. A page builder adds the interface of an area here, and to nothing else. */
-export interface Views extends Layouts, Partials, CommonPages, SumViews {}
+export interface Views extends Layouts, Partials, CommonPages, DeviceViews, SearchViews, ShopViews, SumViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */

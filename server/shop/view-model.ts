@@ -1,0 +1,35 @@
+import { to } from '../addresses.ts';
+import type { ButtonView, LinkView, Page } from '../page.ts';
+import type { PageData } from '../views.ts';
+
+export interface ShopViews {
+  'shop/choose': Page & {
+    says: string;
+    demoSays: string;
+    openDemo: ButtonView;
+    ownSays: string;
+    openOwn: ButtonView | null;
+    start: LinkView | null;
+  };
+}
+
+const openButton = (which: 'demo' | 'own', says: string, kind: ButtonView['kind']): ButtonView => ({
+  action: to.openShop,
+  hidden: [{ name: 'which', value: which }],
+  says,
+  kind,
+  confirm: '',
+});
+
+export const chooseView = (demo: boolean): PageData<'shop/choose'> => ({
+  title: 'Which shop?',
+  place: '',
+  back: null,
+  titleBlock: [],
+  says: 'Backgear keeps what is missing from a machine, what each missing part can be cut from, the figures to cut it by, and what was made.',
+  demoSays: 'The demo shop holds invented machines at several stages. It is a file of its own: nothing done there touches your shop.',
+  openDemo: openButton('demo', demo ? 'Stay in the demo shop' : 'Open the demo shop', 'other'),
+  ownSays: demo ? 'Your own shop is as you left it.' : 'Begin with the machine on your floor: its maker, its name, and what is missing.',
+  openOwn: demo ? openButton('own', 'Go back to your own shop', 'main') : null,
+  start: demo ? null : { says: 'Start with your own machine', href: to.machineNew },
+});
