@@ -3,7 +3,7 @@ import { type Length, millimetres, toMm } from '../values/length.ts';
 import type { LengthForm } from '../values/print.ts';
 import { circle, type Drawing, line, type Mark, outline, text } from './drawing.ts';
 import { dimensionText, type Letters, lettersFor, PHONE, type Shown } from './lettering.ts';
-import { boreOutline, wheelOutline, wheelRadii } from './wheel-outline.ts';
+import { boreOutline, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
 /** old: the spare as it lies there; oldRoot: its root diameter, measured or worked out; next: the gear to be cut from it. */
 export type BlankProposal = { readonly old: Gear; readonly oldRoot: Length; readonly next: Gear };
@@ -50,7 +50,8 @@ export function blankDrawing(proposal: BlankProposal, { shown = PHONE, form }: B
   const largest = Math.max(...rows.map(({ radius }) => radius));
   const half = (letters: Letters): number => largest + letters.label * 0.8;
   const letters = lettersFor(shown, (guess) => 2 * half(guess));
-  const [was, becomes] = [wheelOutline(old), wheelOutline(next)];
+  const seen = letters.label / 150;
+  const [was, becomes] = [thinned(wheelOutline(old), seen), thinned(wheelOutline(next), seen)];
   const bore = next.bore ?? old.bore;
   const hole: Mark = bore ? outline(boreOutline(bore), 'here') : text([0, -letters.label * 0.75], '?', letters.label * 2);
   return {

@@ -5,7 +5,7 @@ import { toNumber } from '../values/ratio.ts';
 import { circle, type Drawing, type LineKind, line, type Mark, outline, type Point, text } from './drawing.ts';
 import { dimensionText, type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
 import { drawnFace, sectionMarks } from './section.ts';
-import { boreOutline, boreWords, wheelOutline, wheelRadii } from './wheel-outline.ts';
+import { boreOutline, boreWords, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
 export type GearDrawingAs = { readonly shown?: Shown; readonly form: LengthForm; readonly kind?: LineKind; readonly title?: string };
 
@@ -34,7 +34,7 @@ function layoutOf(gear: Gear, { label, figure }: Letters): Layout {
   const { outside } = wheelRadii(gear);
   const face = drawnFace(gear);
   const margin = label * 0.5;
-  const sectionX = outside + Math.max(label * 1.6, outside * 0.12);
+  const sectionX = outside + Math.max(label * 2.2, outside * 0.12);
   const boreX = sectionX + face + figure * 1.9;
   const right = boreX + (gear.bore ? label * 1.5 : 0) + margin;
   const faceText = gear.face ? dimensionText(gear.face, { unit: 'in', places: 3 }).says : '';
@@ -63,7 +63,7 @@ function frontMarks(gear: Gear, { label }: Letters, kind: LineKind): Mark[] {
   const arm = outside + label * 0.4;
   const hole: Mark[] = gear.bore ? [outline(boreOutline(gear.bore), kind)] : [text([0, -label * 0.75], '?', label * 2)];
   const cross: Mark[] = gear.bore ? [line([-arm, 0], [arm, 0], 'centre'), line([0, -arm], [0, arm], 'centre')] : [];
-  return [...cross, circle([0, 0], pitch, 'centre'), ...bodyMarks(gear), ...hole, outline(wheelOutline(gear), kind)];
+  return [...cross, circle([0, 0], pitch, 'centre'), ...bodyMarks(gear), ...hole, outline(thinned(wheelOutline(gear), label / 150), kind)];
 }
 
 /** Recesses of the marked side and openings, as thin circles in the front view. */

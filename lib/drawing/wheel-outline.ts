@@ -26,6 +26,20 @@ export function wheelOutline(gear: Toothed, steps: Steps = FINE): Point[] {
   return wheelPoints(formCutSpace(tooth, undefined, steps), gear.teeth).map(([x, y]) => [x * mm, y * mm]);
 }
 
+/** The same outline without the points that lie closer than `seen` to the line between their neighbours. */
+export function thinned(points: readonly Point[], seen: number): Point[] {
+  const kept: Point[] = [];
+  for (const [i, point] of points.entries()) {
+    const [last, next] = [kept.at(-1), points[i + 1]];
+    if (!last || !next || offLine(point, last, next) > seen) kept.push(point);
+  }
+  return kept;
+}
+
+function offLine([px, py]: Point, [ax, ay]: Point, [bx, by]: Point): number {
+  return Math.abs((px - ax) * (by - ay) - (py - ay) * (bx - ax)) / (Math.hypot(bx - ax, by - ay) || 1);
+}
+
 const arc = (radius: number, from: number, to: number, steps: number): Point[] =>
   Array.from({ length: steps + 1 }, (_, i) => {
     const t = from + ((to - from) * i) / steps;
