@@ -51,8 +51,8 @@ function stretchEnds({ product }: Sides): number[] {
   const sample: number[] = [];
   for (let driver = 0; driver < product.length; driver += step)
     for (let driven = 0; driven < driver; driven += step) sample.push((product[driver] as number) / (product[driven] as number));
-  sample.sort((a, b) => a - b);
-  const ends = Array.from({ length: STRETCHES - 1 }, (_, n) => sample[Math.floor(((n + 1) * sample.length) / STRETCHES)] ?? 1);
+  const rising = Float64Array.from(sample).sort();
+  const ends = Array.from({ length: STRETCHES - 1 }, (_, n) => rising[Math.floor(((n + 1) * rising.length) / STRETCHES)] ?? 1);
   return [...new Set(ends.filter((end) => end > 1)), Number.POSITIVE_INFINITY];
 }
 

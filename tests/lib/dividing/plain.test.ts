@@ -3,6 +3,7 @@ import { indexRows } from '../../../lib/dividing/index-table.ts';
 import { circlesThatServe, landingHole, turnsMade } from '../../../lib/dividing/plain.formulas.ts';
 import type { Plate } from '../../../lib/tooling/tooling.ts';
 import type { IndexMove } from '../../../lib/values/move.ts';
+import { LEAST_CIRCLES } from './least-circles.data.ts';
 import { ODD_PLATE, THREE_PLATES, TWO_SIDED } from './plates.ts';
 
 const HEADS = [40, 60, 90];
@@ -63,6 +64,11 @@ describe('40 to 1 on three plates', () => {
       117, 118, 119, 121, 122, 123, 125, 126, 127, 129,
     ];
     expect(Array.from({ length: 129 }, (_, n) => n + 2).filter((N) => !served(N))).toEqual(impossible);
+  });
+
+  it.each(LEAST_CIRCLES)('%i: %i turns + %i on %i, the least circle that serves', (N, turns, spaces, circle) => {
+    const [first] = circlesThatServe(40, N, THREE_PLATES);
+    expect(first?.move).toEqual({ turns, spaces, circle: circle === 0 ? 15 : circle });
   });
 
   it.each([
