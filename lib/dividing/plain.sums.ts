@@ -1,5 +1,5 @@
 import { DomainError } from '../figure/domain-error.ts';
-import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
+import type { Answer, AnswerTable, Caution, Figure, From, Given, Value } from '../figure/figure.ts';
 import type { Head, Plate } from '../tooling/tooling.ts';
 import type { IndexMove } from '../values/move.ts';
 import type { Ratio } from '../values/ratio.ts';
@@ -23,7 +23,7 @@ export type PlainAsked = {
 };
 
 const count = (n: number, unit?: string): Value => (unit === undefined ? { count: n } : { count: n, unit });
-const given = (symbol: string, name: string, value: Value, from: Given['from'] = 'worked out'): Given => ({ symbol, name, value, from });
+const given = (symbol: string, name: string, value: Value, from: From = 'worked out'): Given => ({ symbol, name, value, from });
 
 type Shape = { readonly formula?: string; readonly source?: string; readonly given?: readonly Given[]; readonly note?: string };
 const figure = (name: string, symbol: string, value: Value, shape: Shape = {}): Figure => ({
