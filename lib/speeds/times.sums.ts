@@ -104,84 +104,64 @@ function checkedGear(asked: GearTimeAsked, unit: LengthUnit): void {
   });
 }
 
+const SHARMA = 'P. C. Sharma, A Textbook of Production Engineering, ex. 4.17, p. 228';
+
+/** What the figures of a gear's time share: the travel in its parts, and the feed. */
+type Stroke = { readonly A: Length; readonly O: Length; readonly L: Length; readonly unit: LengthUnit };
+
+function strokeOf(asked: GearTimeAsked, unit: LengthUnit): Stroke {
+  const A = ofUnit(approach(inUnit(asked.cutterDiameter, unit), inUnit(asked.depth, unit)), unit);
+  const O = asked.overrun ?? A;
+  return { A, O, L: ofUnit(travel(inUnit(asked.face, unit), inUnit(A, unit), inUnit(O, unit)), unit), unit };
+}
+
+function strokeFigures(asked: GearTimeAsked, { A, O, L, unit }: Stroke): { approach: Figure; travel: Figure } {
+  const h = givenLength('h', 'depth of cut', asked.depth, unit, 'worked out');
+  const D = givenLength('D', 'diameter of the cutter', asked.cutterDiameter, unit, 'typed');
+  const parts = [
+    givenLength('F', 'face', asked.face, unit, 'typed'),
+    givenLength('A', 'approach', A, unit, 'worked out'),
+    givenLength('O', 'overrun', O, unit, asked.overrun ? 'typed' : 'worked out'),
+  ];
+  const note = asked.overrun ? 'Overrun as typed.' : 'Overrun as long as the approach: the cutter leaves clear of the blank.';
+  const base = { unit, source: SHARMA };
+  return {
+    approach: { ...base, name: 'approach of the cutter', symbol: 'A', value: { length: A }, formula: '√(h × (D − h))', given: [h, D] },
+    travel: { ...base, name: 'travel of one cut', symbol: 'L', value: { length: L }, formula: 'F + A + O', given: parts, note },
+  };
+}
+
 /**
  * Time of a whole gear: approach and overrun of the cutter, one cut, and all the rounds with the indexing. Every round is reckoned at full
  * depth, so roughing is a little over-reckoned. The indexing time is a guess and marked so.
  */
 export function timeOfGear(asked: GearTimeAsked): Answer<'approach' | 'travel' | 'cutTime' | 'cutting' | 'gearTime'> {
-  const { unit = 'in', roughRounds = 1, indexMinutes = INDEX_MINUTES, feedFrom = 'typed' } = asked;
+  const { unit = 'in', roughRounds = 1, indexMinutes = INDEX_MINUTES, teeth } = asked;
   checkedGear(asked, unit);
-  const A = ofUnit(approach(inUnit(asked.cutterDiameter, unit), inUnit(asked.depth, unit)), unit);
-  const O = asked.overrun ?? A;
-  const L = ofUnit(travel(inUnit(asked.face, unit), inUnit(A, unit), inUnit(O, unit)), unit);
-  const f = inUnit(asked.feedPerMinute, unit);
-  const rounds = roughRounds + 1;
-  const sharma = 'P. C. Sharma, A Textbook of Production Engineering, ex. 4.17, p. 228';
-  const cut = givenLength('L', 'travel of one cut', L, unit, 'worked out');
-  const feed = givenLength('f', 'feed a minute', asked.feedPerMinute, unit, feedFrom);
-  const teeth: Given = { symbol: 'N', name: 'teeth', value: { count: asked.teeth }, from: 'typed' };
-  const times: Given = { symbol: 'r', name: 'rounds, the finishing one included', value: { count: rounds }, from: 'guess' };
-  const index: Given = {
-    symbol: 'i',
-    name: 'running back and indexing',
-    value: minutes(indexMinutes, 2),
-    from: asked.indexMinutes === undefined ? 'guess' : 'typed',
-  };
-  const depthAndCutter = [
-    givenLength('h', 'depth of cut', asked.depth, unit, 'worked out'),
-    givenLength('D', 'diameter of the cutter', asked.cutterDiameter, unit, 'typed'),
-  ];
+  const stroke = strokeOf(asked, unit);
+  const [l, f, rounds] = [inUnit(stroke.L, unit), inUnit(asked.feedPerMinute, unit), roughRounds + 1];
+  const L = givenLength('L', 'travel of one cut', stroke.L, unit, 'worked out');
+  const feed = givenLength('f', 'feed a minute', asked.feedPerMinute, unit, asked.feedFrom ?? 'typed');
+  const N: Given = { symbol: 'N', name: 'teeth', value: { count: teeth }, from: 'typed' };
+  const r: Given = { symbol: 'r', name: 'rounds, the finishing one included', value: { count: rounds }, from: 'guess' };
+  const from = asked.indexMinutes === undefined ? 'guess' : 'typed';
+  const i: Given = { symbol: 'i', name: 'running back and indexing', value: minutes(indexMinutes, 2), from };
+  const time = (name: string, symbol: string, t: number, places: number, formula: string, given: Given[], source: string): Figure => ({
+    name,
+    symbol,
+    value: minutes(t, places),
+    unit,
+    formula,
+    source,
+    given,
+  });
+  const [cut, all] = [gearMinutes(teeth, rounds, l, f, 0), gearMinutes(teeth, rounds, l, f, indexMinutes)];
+  const derived = 'derived: every tooth is cut and indexed once in each round';
   const figures = {
-    approach: {
-      name: 'approach of the cutter',
-      symbol: 'A',
-      value: { length: A },
-      unit,
-      formula: '√(h × (D − h))',
-      source: sharma,
-      given: depthAndCutter,
-    },
-    travel: {
-      name: 'travel of one cut',
-      symbol: 'L',
-      value: { length: L },
-      unit,
-      formula: 'F + A + O',
-      source: sharma,
-      given: [
-        givenLength('F', 'face', asked.face, unit, 'typed'),
-        givenLength('A', 'approach', A, unit, 'worked out'),
-        givenLength('O', 'overrun', O, unit, asked.overrun ? 'typed' : 'worked out'),
-      ],
-      note: asked.overrun ? 'Overrun as typed.' : 'Overrun as long as the approach: the cutter leaves clear of the blank.',
-    },
-    cutTime: {
-      name: 'time of one cut',
-      symbol: 't',
-      value: minutes(minutesAtFeed(inUnit(L, unit), f), 2),
-      unit,
-      formula: 'L ÷ f',
-      source: sharma,
-      given: [cut, feed],
-    },
-    cutting: {
-      name: 'time in the cut',
-      symbol: 'Tc',
-      value: minutes(gearMinutes(asked.teeth, rounds, inUnit(L, unit), f, 0), 0),
-      unit,
-      formula: 'N × r × L ÷ f',
-      source: 'derived: every tooth is cut once in each round',
-      given: [teeth, times, cut, feed],
-    },
-    gearTime: {
-      name: 'time of the gear',
-      symbol: 'T',
-      value: minutes(gearMinutes(asked.teeth, rounds, inUnit(L, unit), f, indexMinutes), 0),
-      unit,
-      formula: 'N × r × (L ÷ f + i)',
-      source: 'derived: every tooth is cut and indexed once in each round',
-      given: [teeth, times, cut, feed, index],
-    },
-  } satisfies Record<string, Figure>;
+    ...strokeFigures(asked, stroke),
+    cutTime: time('time of one cut', 't', minutesAtFeed(l, f), 2, 'L ÷ f', [L, feed], SHARMA),
+    cutting: time('time in the cut', 'Tc', cut, 0, 'N × r × L ÷ f', [N, r, L, feed], derived),
+    gearTime: time('time of the gear', 'T', all, 0, 'N × r × (L ÷ f + i)', [N, r, L, feed, i], derived),
+  };
   return { figures, cautions: [] };
 }

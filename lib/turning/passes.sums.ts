@@ -6,7 +6,7 @@ import { inches, inUnit, type Length, type LengthUnit, ofUnit } from '../values/
 import { printLength } from '../values/print.ts';
 import { dialFigure } from './dial.sums.ts';
 import { countPasses, MOST_PASSES, passTable } from './pass-table.ts';
-import { LAST_CUTS, LAST_OFF_DIAMETER_IN, passesFor, perSide, ROUGHING_DEPTH_IN, stagesOf } from './passes.formulas.ts';
+import { LAST_CUTS, LAST_OFF_DIAMETER_IN, passesFor, perSide, ROUGHING_DEPTH_IN, type Stages, stagesOf } from './passes.formulas.ts';
 
 /** oldRoot: null when there are no old teeth (bar, ring). depthPerPass: a side. lastOff: left for the last cuts, off the diameter. */
 export type TurningAsked = {
@@ -120,44 +120,25 @@ function sideFigures(
   };
 }
 
-/**
- * Turning a blank down: over the old gaps to the old root, then solid to the last 0.030 in off the diameter, then two equal measured cuts.
- * Throws DomainError for a new outside above the old, a root above the outside, or a pass so fine that no plan would hold it.
- */
-export function turningPlan(asked: TurningAsked): Answer<TurningKey> {
-  const unit = asked.unit ?? asked.dial?.unit ?? 'in';
+/** A plan checked and staged, in plain numbers of one unit. p: one roughing pass, a side. */
+type Staged = { readonly stages: Stages; readonly p: number; readonly depth: Length; readonly unit: LengthUnit };
+
+function staged(asked: TurningAsked, unit: LengthUnit): Staged {
   checkedSizes(asked, unit);
   const last = inUnit(asked.lastOff ?? inches(LAST_OFF_DIAMETER_IN), unit);
   const depth = asked.depthPerPass ?? inches(ROUGHING_DEPTH_IN);
-  if (!(depth > 0 && last >= 0))
-    throw new DomainError({
-      given: `A pass of ${say(depth, unit)} a side.`,
-      limit: 'It has to be above 0.',
-      tryThis: 'Try 0.030 in a side.',
-      about: ['depthPerPass'],
-    });
-  const [Do, Dn] = [inUnit(asked.oldOutside, unit), inUnit(asked.newOutside, unit)];
-  const stages = stagesOf(Do, inUnit(asked.oldRoot ?? asked.oldOutside, unit), Dn, last);
+  if (!(depth > 0 && last >= 0)) {
+    const given = `A pass of ${say(depth, unit)} a side.`;
+    throw new DomainError({ given, limit: 'It has to be above 0.', tryThis: 'Try 0.030 in a side.', about: ['depthPerPass'] });
+  }
+  const root = inUnit(asked.oldRoot ?? asked.oldOutside, unit);
+  const stages = stagesOf(inUnit(asked.oldOutside, unit), root, inUnit(asked.newOutside, unit), last);
   const p = inUnit(depth, unit);
   checkedPasses(countPasses(stages, p), depth, unit);
+  return { stages, p, depth, unit };
+}
 
-  const length = (size: number) => ofUnit(size, unit);
-  const D = givenLength('D', 'old outside', asked.oldOutside, unit, 'measured');
-  const R = givenLength(
-    'R',
-    asked.oldRoot === null ? 'no old teeth: the outside' : 'old root',
-    asked.oldRoot ?? asked.oldOutside,
-    unit,
-    'measured',
-  );
-  const d = givenLength('d', 'new outside', asked.newOutside, unit, 'worked out');
-  const left = givenLength(
-    'c',
-    'left for the last cuts, off the diameter',
-    length(stages.rough - Dn),
-    unit,
-    asked.lastOff ? 'typed' : 'guess',
-  );
+function passFigures(asked: TurningAsked, { stages, p, depth, unit }: Staged): Record<'passesThrough' | 'passesSolid', Figure> {
   const per = givenLength('p', 'one roughing pass, a side', depth, unit, asked.depthPerPass ? 'typed' : 'table');
   const passes = (name: string, symbol: string, from: number, to: number): Figure => ({
     name,
@@ -166,35 +147,57 @@ export function turningPlan(asked: TurningAsked): Answer<TurningKey> {
     unit,
     formula: 'ceil(t ÷ p − 0.001)',
     source: 'common practice, no source: equal passes, none deeper than p',
-    given: [givenLength('t', 'depth of it, a side', length(perSide(from, to)), unit, 'worked out'), per],
+    given: [givenLength('t', 'depth of it, a side', ofUnit(perSide(from, to), unit), unit, 'worked out'), per],
   });
-  const cut = length((stages.rough - Dn) / LAST_CUTS);
-  const figures: Record<TurningKey, Figure> = {
-    ...sideFigures({ D, R, d }, asked, unit),
-    roughTo: {
-      name: 'rough to, then measure',
-      symbol: 'dr',
-      value: { length: length(stages.rough) },
-      unit,
-      formula: 'd + c',
-      source: rule,
-      given: [d, left],
-    },
+  return {
     passesThrough: passes('passes over the gaps', 'nt', stages.start, stages.root),
     passesSolid: passes('passes solid', 'ns', stages.root, stages.rough),
+  };
+}
+
+function lastFigures(asked: TurningAsked, d: Given, { stages, unit }: Staged): Record<'roughTo' | 'lastCuts' | 'lastCutMove', Figure> {
+  const left = ofUnit(stages.rough - stages.end, unit);
+  const c = givenLength('c', 'left for the last cuts, off the diameter', left, unit, asked.lastOff ? 'typed' : 'guess');
+  const cut = ofUnit((stages.rough - stages.end) / LAST_CUTS, unit);
+  const base = { unit, source: rule };
+  const named = { name: 'dial for each last cut', symbol: 'ml' };
+  const note = 'Measure before each of the two and after.';
+  return {
+    roughTo: {
+      ...base,
+      name: 'rough to, then measure',
+      symbol: 'dr',
+      value: { length: ofUnit(stages.rough, unit) },
+      formula: 'd + c',
+      given: [d, c],
+    },
     lastCuts: {
+      ...base,
       name: 'each of the two last cuts, off the diameter',
       symbol: 'cl',
       value: { length: cut },
-      unit,
       formula: 'c ÷ 2',
-      source: rule,
-      given: [left],
-      note: 'Measure before each of the two and after.',
+      given: [c],
+      note,
     },
     lastCutMove: asked.dial
-      ? { ...dialFigure({ move: cut, counted: 'diameter', dial: asked.dial }), name: 'dial for each last cut', symbol: 'ml' }
-      : { name: 'dial for each last cut', symbol: 'ml', value: { words: 'dial not known' }, unit, formula: '', source: rule, given: [] },
+      ? { ...dialFigure({ move: cut, counted: 'diameter', dial: asked.dial }), ...named }
+      : { ...base, ...named, value: { words: 'dial not known' }, formula: '', given: [] },
   };
-  return { figures, cautions: cautionsOf(asked, unit), tables: [passTable(stages, p, unit, asked.dial ?? null)] };
+}
+
+/**
+ * Turning a blank down: over the old gaps to the old root, then solid to the last 0.030 in off the diameter, then two equal measured cuts.
+ * Throws DomainError for a new outside above the old, a root above the outside, or a pass so fine that no plan would hold it.
+ */
+export function turningPlan(asked: TurningAsked): Answer<TurningKey> {
+  const unit = asked.unit ?? asked.dial?.unit ?? 'in';
+  const plan = staged(asked, unit);
+  const D = givenLength('D', 'old outside', asked.oldOutside, unit, 'measured');
+  const rootName = asked.oldRoot === null ? 'no old teeth: the outside' : 'old root';
+  const R = givenLength('R', rootName, asked.oldRoot ?? asked.oldOutside, unit, 'measured');
+  const d = givenLength('d', 'new outside', asked.newOutside, unit, 'worked out');
+  const figures = { ...sideFigures({ D, R, d }, asked, unit), ...lastFigures(asked, d, plan), ...passFigures(asked, plan) };
+  const table = passTable(plan.stages, plan.p, unit, asked.dial ?? null);
+  return { figures, cautions: cautionsOf(asked, unit), tables: [table] };
 }

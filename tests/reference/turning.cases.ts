@@ -2,7 +2,6 @@ import type { Figure } from '../../lib/figure/figure.ts';
 import type { Dial } from '../../lib/tooling/tooling.ts';
 import { centralTravel } from '../../lib/turning/centering.formulas.ts';
 import { centralProof } from '../../lib/turning/centering.sums.ts';
-import { depthToDial } from '../../lib/turning/depth.sums.ts';
 import { asDialCounts } from '../../lib/turning/dial.formulas.ts';
 import { dialMove } from '../../lib/turning/dial.sums.ts';
 import { turningPlan } from '../../lib/turning/passes.sums.ts';
@@ -160,25 +159,6 @@ export const cases: readonly Case[] = [
     'divisions',
     () => number(dialMove({ move: inches(0.03), counted: 'diameter', dial: DIAMETER }).figures.divisions),
     'halved on a dial that has halved already',
-  ),
-  one(
-    'derived',
-    'derived: (2.157/8) from a blank 0.004 small, by hand',
-    'depth to dial, blank 2.996 for 3.000, paper 0.002',
-    0.269625,
-    1e-6,
-    'in',
-    () =>
-      inch(
-        depthToDial({
-          stampedDepth: null,
-          systemDepth: inches(0.269625),
-          nominalOutside: inches(3),
-          measuredOutside: inches(2.996),
-          paper: inches(0.002),
-        }).figures.depth,
-      ),
-    'the difference not halved, or the paper taken off',
   ),
   one(
     'derived',

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError } from '../../../lib/figure/domain-error.ts';
 import { centralMove, centralProof } from '../../../lib/turning/centering.sums.ts';
-import { depthToDial } from '../../../lib/turning/depth.sums.ts';
 import { blankRunOutLimit, faceRunOutLimit, outsideLimits, spanLimits, standing } from '../../../lib/turning/limits.ts';
 import { trialNick } from '../../../lib/turning/trial-nick.ts';
 import { chuckRunOut, fourJawTruing } from '../../../lib/turning/truing.sums.ts';
@@ -87,29 +86,7 @@ describe('cutter central', () => {
   });
 });
 
-describe('depth, nick, limits', () => {
-  const depth = { stampedDepth: inches(0.27), systemDepth: inches(0.269625), nominalOutside: inches(3), measuredOutside: inches(2.99) };
-
-  it('whatever the blank measures, the root stands as far from the centre', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 2_900, max: 3_050 }), (thou) => {
-        const Dm = thou / 1000;
-        const H = size(depthToDial({ ...depth, measuredOutside: inches(Dm) }).figures.depth.value);
-        expect(Dm / 2 - H).toBeCloseTo(3 / 2 - 0.27, 7);
-      }),
-    );
-  });
-
-  it('asks when stamp and system differ by more than 0.002', () => {
-    expect(depthToDial(depth).cautions).toEqual([]);
-    expect(depthToDial({ ...depth, stampedDepth: inches(0.2813) }).cautions[0]?.weight).toBe('beware');
-  });
-
-  it('refuses a blank that is another gear', () => {
-    expect(() => depthToDial({ ...depth, measuredOutside: inches(2) })).toThrow(DomainError);
-    expect(() => depthToDial({ ...depth, measuredOutside: inches(0) })).toThrow(DomainError);
-  });
-
+describe('nick and limits', () => {
   it('nicks N and one more, and the last falls in the first', () => {
     const { figures, says } = trialNick(22);
     expect(figures.nicks.value).toEqual({ count: 23 });

@@ -4,7 +4,6 @@ import { offerSpeed } from '../../../lib/speeds/speed.sums.ts';
 import { timeOfGear, timeOfPass } from '../../../lib/speeds/times.sums.ts';
 import type { Dial } from '../../../lib/tooling/tooling.ts';
 import { centralMove, centralProof } from '../../../lib/turning/centering.sums.ts';
-import { depthToDial } from '../../../lib/turning/depth.sums.ts';
 import { dialMove } from '../../../lib/turning/dial.sums.ts';
 import { nextDialMove } from '../../../lib/turning/next-move.sums.ts';
 import { turningPlan } from '../../../lib/turning/passes.sums.ts';
@@ -20,13 +19,6 @@ const metricDial: Dial = { reads: 'diameter', unit: 'mm', division: millimetres(
 const speeds = { name: 'mill', speedsRpm: [45, 73, 118] };
 const gear = { teeth: 22, face: inches(0.875), cutterDiameter: inches(3.5), depth: inches(0.269625), feedPerMinute: inches(0.75) };
 const proof = { shift: inches(0.0061), pitchRadius: inches(1.375) };
-const depth = {
-  stampedDepth: inches(0.27),
-  systemDepth: inches(0.269625),
-  nominalOutside: inches(3),
-  measuredOutside: inches(2.9963),
-  paper: inches(0.0025),
-};
 const blank = { oldOutside: inches(4.125), oldRoot: inches(3.58575), newOutside: inches(3) };
 
 /** Every sum of the two rooms, on both kinds of dial and in both units. */
@@ -43,7 +35,6 @@ const answers: Readonly<Record<string, Answer>> = {
   'run-out': runOutEffects({ runOut: inches(0.0025), angle: degrees(14.5) }),
   central: centralMove({ blankDiameter: inches(2.9963), cutterWidth: inches(0.311), paper: inches(0.002), dial: inchDial }),
   'central proof': centralProof({ ...proof, dial: metricDial }),
-  'depth to dial': depthToDial({ ...depth, dial: metricDial }),
   nick: trialNick(22),
   'speed typed': offerSpeed({ surfaceSpeedFtPerMin: 62.5, diameter: inches(3.5), machine: speeds }),
   'speed of a form cutter, metric': offerSpeed({
