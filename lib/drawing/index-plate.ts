@@ -38,21 +38,28 @@ function figureMarks({ holes, spaces }: IndexMove, { label, figure }: Letters): 
   return [
     text([zx, zy - label * 0.36], '0', label),
     ...(clearOfPin ? [text([ex, ey - label * 0.36], String(spaces), label)] : []),
-    text([0, -8 - figure * 1.4], `${spaces} spaces`, figure),
-    text([0, -8 - figure * 1.4 - label * 1.35], `= ${spaces + 1} holes`, label),
+    text([0, -8 - figure * 1.4], spacesWords(spaces), figure),
+    text([0, -8 - figure * 1.4 - label * 1.35], spaces > 0 ? `= ${spaces + 1} holes` : 'back to hole 0', label),
   ];
 }
 
-const turnsWords = (turns: number): string => (turns === 0 ? '' : `${turns} whole ${turns === 1 ? 'turn' : 'turns'} and `);
+const spacesWords = (spaces: number): string => (spaces === 0 ? 'whole turns' : `${spaces} ${spaces === 1 ? 'space' : 'spaces'}`);
+const turnsWords = (turns: number): string => `${turns} whole ${turns === 1 ? 'turn' : 'turns'}`;
+
+function describe({ holes, turns, spaces }: IndexMove): string {
+  if (spaces === 0) return `An index circle of ${holes} holes. Each move is ${turnsWords(turns)}, back to hole 0.`;
+  const whole = turns === 0 ? '' : `${turnsWords(turns)} and `;
+  return `An index circle of ${holes} holes. Each move is ${whole}${spacesWords(spaces)}: the sector takes in ${spaces + 1} holes, the pin stands in hole 0 and lands in hole ${spaces}.`;
+}
 
 /** The circle used, with the sector set: its arms stand outside hole 0, where the pin is, and outside the hole to land in. */
 export function indexPlate(move: IndexMove, { shown = PHONE }: { readonly shown?: Shown } = {}): Drawing {
-  const { holes, turns, spaces } = move;
+  const { holes, spaces } = move;
   const letters = lettersFor(shown, () => 2 * RIM + 4);
   const pin = onRing(0, holes, RING);
   return {
     title: `Circle of ${holes} holes`,
-    describes: `An index circle of ${holes} holes. Each move is ${turnsWords(turns)}${spaces} spaces: the sector takes in ${spaces + 1} holes, the pin stands in hole 0 and lands in hole ${spaces}.`,
+    describes: describe(move),
     low: [-RIM - 2, -RIM - 2],
     high: [RIM + 2, RIM + 8],
     toScale: false,

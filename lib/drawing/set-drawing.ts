@@ -1,5 +1,5 @@
 import type { Gear } from '../gears/gear.ts';
-import { COARSE } from '../gears/profile.formulas.ts';
+import { COARSE, FINE, type Steps } from '../gears/profile.formulas.ts';
 import { circle, type Drawing, type LineKind, line, type Mark, moved, outline, type Point, roundOf, text } from './drawing.ts';
 import { type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
 import { boreOutline, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
@@ -79,7 +79,8 @@ function wheelMarks({ wheel, radius, x }: Hung, y: number, { label }: Letters): 
   const { gear, state, doubtful, becomes } = wheel;
   const at: Point = [x, y];
   const seen = label / 40;
-  const toothed = (of: Gear): Point[] => moved(thinned(wheelOutline(of, COARSE), seen), at);
+  const steps = (of: Gear): Steps => (wheelRadii(of).outside - wheelRadii(of).root > label ? FINE : COARSE);
+  const toothed = (of: Gear): Point[] => moved(thinned(wheelOutline(of, steps(of)), seen), at);
   const hole: Mark[] =
     doubtful || !gear.bore
       ? [text([x, y - label * 0.36], '?', label)]
