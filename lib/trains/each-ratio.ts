@@ -3,11 +3,9 @@ import { valueTally } from './value-tally.ts';
 /** A wheel, and which of the sets being counted have it: bit k stands for set k. */
 export type SharedWheel = { readonly teeth: number; readonly bits: number };
 
-/** What can stand on one side of a train: a single wheel (first = second) or a pair of two wheels, by their places in the list. */
+/** What can stand on one side of a train: a single wheel or a pair, by the product of their teeth. */
 type Sides = {
   readonly product: Float64Array;
-  readonly first: Uint8Array;
-  readonly second: Uint8Array;
   readonly bits: Int32Array;
   /** For each side as driven, the first driver that has not been divided by it yet. */
   readonly next: Int32Array;
@@ -17,30 +15,22 @@ type Sides = {
 const STRETCHES = 128;
 const SAMPLE = 160;
 
-type OneSide = { readonly product: number; readonly first: number; readonly second: number; readonly bits: number };
+type OneSide = { readonly product: number; readonly bits: number };
 
 function sidesOf(list: readonly OneSide[]): Sides {
   const sorted = [...list].sort((a, b) => a.product - b.product);
   return {
     product: Float64Array.from(sorted, (side) => side.product),
-    first: Uint8Array.from(sorted, (side) => side.first),
-    second: Uint8Array.from(sorted, (side) => side.second),
     bits: Int32Array.from(sorted, (side) => side.bits),
     next: Int32Array.from(sorted, (_, place) => place + 1),
   };
 }
 
-const singles = (wheels: readonly SharedWheel[]): Sides =>
-  sidesOf(wheels.map(({ teeth, bits }, place) => ({ product: teeth, first: place, second: place, bits })));
+const singles = (wheels: readonly SharedWheel[]): Sides => sidesOf(wheels.map(({ teeth, bits }) => ({ product: teeth, bits })));
 
 function pairs(wheels: readonly SharedWheel[]): Sides {
-  const list = wheels.flatMap((one, first) =>
-    wheels.slice(first + 1).map((two, after) => ({
-      product: one.teeth * two.teeth,
-      first,
-      second: first + 1 + after,
-      bits: one.bits & two.bits,
-    })),
+  const list = wheels.flatMap((one, place) =>
+    wheels.slice(place + 1).map((two) => ({ product: one.teeth * two.teeth, bits: one.bits & two.bits })),
   );
   return sidesOf(list.filter((side) => side.bits !== 0));
 }
@@ -56,18 +46,20 @@ function stretchEnds({ product }: Sides): number[] {
   return [...new Set(ends.filter((end) => end > 1)), Number.POSITIVE_INFINITY];
 }
 
-/** Every ratio of two of these sides that share no wheel, from where the last stretch ended up to `end`. */
-function ratiosBelow(end: number, { product, first, second, bits, next }: Sides, put: (value: number, bits: number) => void): void {
+/**
+ * Every ratio of two different sides, from where the last stretch ended up to `end`. Two pairs that share a wheel are no train, but
+ * need no sorting out: the shared wheel cancels, (a × b) ÷ (c × b) = a ÷ c, and that ratio two wheels of the same sets give anyway.
+ */
+function ratiosBelow(end: number, { product, bits, next }: Sides, put: (value: number, bits: number) => void): void {
   const most = product.length;
   for (let driven = 0; driven < most; driven++) {
-    const [below, a, b, has] = [product[driven] as number, first[driven], second[driven], bits[driven] as number];
+    const [below, has] = [product[driven] as number, bits[driven] as number];
     let driver = next[driven] as number;
     for (; driver < most; driver++) {
       const value = (product[driver] as number) / below;
       if (value >= end) break;
       const both = (bits[driver] as number) & has;
-      if (both === 0 || first[driver] === a || first[driver] === b || second[driver] === a || second[driver] === b) continue;
-      put(value, both);
+      if (both !== 0) put(value, both);
     }
     next[driven] = driver;
   }
