@@ -26,7 +26,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   drawing: ['gears', ...LOW],
 };
 
-const IMPORT = /(?:from|import)\s*\(?\s*'([^']+)'/g;
+const IMPORT = /^(?:import|export) (?:type )?(?:[\w*{][^;=(]*? from )?'([^']+)';|\bimport\(\s*'([^']+)'/gm;
 
 /** Where an import written in `file` leads, as a path from the top; packages are given back as they are. */
 function target(file: string, wanted: string): string {
@@ -52,8 +52,8 @@ function allowed(file: string, to: string): boolean {
 export function wrongWay(files: ReadonlyMap<string, string>): string[] {
   const wrong: string[] = [];
   for (const [file, text] of files) {
-    for (const [, wanted = ''] of text.matchAll(IMPORT)) {
-      const to = target(file, wanted);
+    for (const [, still, moving] of text.matchAll(IMPORT)) {
+      const to = target(file, still ?? moving ?? '');
       if (!allowed(file, to)) wrong.push(`${file} → ${to}`);
     }
   }
