@@ -101,7 +101,11 @@ export function typeProblems(all: readonly Template[]): string[] {
 
 function named(line: string, all: readonly Template[], generated: readonly string[]): string {
   const found = /view(\d+)\.ts\((\d+),\d+\): (.*)$/.exec(line);
-  if (!found) return line.replace(/^.*names\.ts\(\d+,\d+\): /, 'server/views.ts: ');
+  if (!found)
+    return line
+      .replace(/^.*names\.ts\(\d+,\d+\): /, 'server/views.ts: ')
+      .replaceAll(`${relative(tmpdir(), ROOT)}${sep}`, '')
+      .replace(/^(\.\.[\\/])+/, '');
   const [, which = '0', at = '1', message = ''] = found;
   return `${all[Number(which)]?.name}:${templateLine(generated[Number(which)] ?? '', Number(at))}: ${message}`;
 }
