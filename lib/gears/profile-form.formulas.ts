@@ -16,7 +16,7 @@ import type { Tooth } from './tooth.ts';
 /**
  * Fillet radius of a numbered form cutter when nobody has measured it: a seventh of the space at the outside circle, 2 ro sin(t)/7.
  * ro outside radius, t half the space's angle there. Old rule of the makers of such cutters (Brown & Sharpe, Practical Treatise on
- * Gearing; value from memory). Never larger than what the bottom of the space has room for. Example: 22 teeth, 8 DP, 14½°: 0.0378 in.
+ * Gearing; value from memory). Never larger than what the bottom of the space has room for. Example: 22 teeth, 8 DP, 14½°: 0.0454 in.
  */
 export function formFillet(tooth: Tooth): number {
   const { ro } = radiiOf(tooth);

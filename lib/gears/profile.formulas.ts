@@ -57,7 +57,7 @@ export function flankAngle(tooth: Tooth, R: number): number {
 /**
  * Radius at which the two flanks of a tooth meet in a point: rb / cos(x), inv x = π/(2N) + inv a.
  * The flank reaches the middle of the tooth, t = π/N. A tooth that would be higher than this is drawn pointed.
- * Source: Buckingham as above, "pointed tooth" (value from memory). Example: 10 teeth of 1 in module, 20°: 6.2346 in.
+ * Source: Buckingham as above, "pointed tooth" (value from memory). Example: 10 teeth of 1 in module, 20°: 6.355 in.
  */
 export function pointedRadius(tooth: Tooth): number {
   return radiiOf(tooth).rb / Math.cos(inverseInv(Math.PI / (2 * tooth.N) + inv(tooth.a)));

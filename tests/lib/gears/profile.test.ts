@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flankAngle, type HalfSpace, pointedRadius, radiiOf } from '../../../lib/gears/profile.formulas.ts';
+import { flankAngle, type HalfSpace, pointedRadius, radiiOf, spaceAtBase } from '../../../lib/gears/profile.formulas.ts';
 import { formCutSpace, formFillet } from '../../../lib/gears/profile-form.formulas.ts';
 import { halfSpacePoints, toothPoints, wheelPoints } from '../../../lib/gears/profile-outline.ts';
 import { rackCorner, rackCutSpace } from '../../../lib/gears/profile-rack.formulas.ts';
@@ -44,6 +44,12 @@ describe('corner of the rack', () => {
   it('is refused when it is larger than the tip', () => {
     expect(() => rackCutSpace(tooth(30, 1, 20, 1.25), 0.6)).toThrow('larger than its tip');
   });
+});
+
+it('gives the examples of its own comments, worked by hand with four-figure tables', () => {
+  expect(pointedRadius(tooth(10, 1, 20, 1.25))).toBeCloseTo(6.354, 2);
+  expect(formFillet(tooth(22, 1 / 8, 14.5, 1.157))).toBeCloseTo(0.0454, 4);
+  expect(spaceAtBase(tooth(22, 1, 14.5, 1.157))).toBeCloseTo(0.06585, 5);
 });
 
 describe('undercut', () => {
