@@ -25,7 +25,7 @@ export type Score = {
 export type Scored = { readonly given: readonly Given[]; readonly score: Score };
 
 /** The most sets of rows whose ratios are counted before the choice is refused as too wide. */
-export const MOST_SETS = 3000;
+const MOST_SETS = 3000;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, x) => total + x, 0);
 

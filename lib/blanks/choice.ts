@@ -20,7 +20,7 @@ export type ChoiceAsked = {
   readonly acceptNarrower?: boolean;
 };
 
-export const RULES = [
+const RULES = [
   'most missing wheels made',
   'most ratios brought back',
   'fewest originals cut',
@@ -39,8 +39,8 @@ export type BlankChoice = {
   readonly says: string;
 };
 
-export const MOST_MISSING = 20;
-export const MOST_SPARES = 60;
+const MOST_MISSING = 20;
+const MOST_SPARES = 60;
 
 /** Every spare may be cut: each a group of its own. */
 export const allMayBeCut = (spares: readonly SpareWheel[]): LikeGroup[] => spares.map((spare) => ({ wheels: [spare], mayCut: 1 }));

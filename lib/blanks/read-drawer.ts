@@ -1,9 +1,9 @@
 import { quoted } from '../values/read.ts';
 
-export const LEAST_TEETH = 6;
-export const MOST_TEETH = 500;
-export const MOST_ALIKE = 20;
-export const MOST_WHEELS = 300;
+const LEAST_TEETH = 6;
+const MOST_TEETH = 500;
+const MOST_ALIKE = 20;
+const MOST_WHEELS = 300;
 
 /** counts: the teeth of each wheel, sorted, like ones repeated. problems: one sentence for each piece that could not be read. */
 export type ReadDrawer = { readonly counts: readonly number[]; readonly problems: readonly string[] };

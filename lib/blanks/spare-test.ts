@@ -10,7 +10,7 @@ import { faceCheck, hardnessCheck, isOnlyJust, materialCheck, outsideCheck, type
 import type { SpareWheel } from './spare-wheel.ts';
 import { leastWall, type Wall, wallCheck } from './wall.ts';
 
-export const VERDICTS = ['clean', 'only just', 'old gaps stay', 'refused', 'measure first'] as const;
+const VERDICTS = ['clean', 'only just', 'old gaps stay', 'refused', 'measure first'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
 /** cleanUp: off the diameter, 0.010 in unless typed. acceptNarrower: the owner takes a narrower face. */
