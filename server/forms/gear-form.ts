@@ -1,0 +1,218 @@
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Body, Bore, Gear, Opening, Recess, ToothSystem } from '../../lib/gears/gear.ts';
+import { readPitch } from '../../lib/gears/pitch.ts';
+import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
+import { systemByKey } from '../../lib/gears/systems.ts';
+import { outsideDiameter, rootDiameter } from '../../lib/gears/tooth.ts';
+import { checkedTooth } from '../../lib/gears/wheel.ts';
+import { type Angle, degrees } from '../../lib/values/angle.ts';
+import { inches, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
+import type { LengthForm } from '../../lib/values/print.ts';
+import type { TypedLength } from '../../lib/values/read.ts';
+import { angleField, choiceField, countField, type Field, lengthField, numberField, optional, readField } from './field.ts';
+import { type FormRead, type Problems, readForm, type Typed, type ValuesOf } from './form.ts';
+import { ringField } from './ring-field.ts';
+
+/** How the lengths of a wheel were typed, by name, as the database keeps them. */
+export type GearForms = Readonly<Record<string, LengthForm>>;
+
+const SIZES: Readonly<Record<LengthUnit, { readonly least: number; readonly most: number }>> = {
+  in: { least: 0.01, most: 200 },
+  mm: { least: 0.2, most: 5000 },
+};
+const PROPORTION = { least: 0.1, most: 3 };
+const OWN = 'own';
+/** Ends the name of a named system of which something was measured otherwise. */
+export const AS_MEASURED = ', as measured';
+export const OWN_NAME = 'own proportions';
+const PLAIN_BASE: ToothSystem = { name: OWN_NAME, angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
+
+const SIDES = { both: 'both', marked: 'marked', other: 'other', plain: 'other' } as const;
+const OPENINGS = { holes: 'holes', hole: 'holes', spokes: 'spokes', spoke: 'spokes' } as const;
+
+/** What a wheel's form asks for beside its teeth: what the wheels of a set have in common. unit: that of its sizes. */
+export const patternFields = (unit: LengthUnit) => {
+  const size = (label: string, hint = ''): Field<TypedLength | null> => optional(lengthField({ label, hint, limits: SIZES[unit], unit }));
+  return {
+    pitch: readField({ label: 'Pitch', hint: 'As 8 DP, module 2.5 or 5/16 CP', read: (text) => readPitch(text) }),
+    system: choiceField({
+      label: 'Tooth system',
+      choices: [
+        ...TOOTH_SYSTEMS.map(({ key, name }) => [key, name] as const),
+        [OWN, 'Own proportions, typed below'] as readonly [string, string],
+      ],
+    }),
+    angle: optional(angleField({ label: 'Pressure angle', hint: 'Only if measured otherwise', limits: { least: 5, most: 45 } })),
+    addendum: optional(numberField({ label: 'Addendum', hint: 'In parts of 1/P or of the module: 1 is usual', limits: PROPORTION })),
+    dedendum: optional(numberField({ label: 'Dedendum', hint: 'Likewise: 1.157 or 1.25 is usual', limits: PROPORTION })),
+    face: size('Face', 'Width of the teeth; empty if not measured'),
+    bore: optional(
+      choiceField({
+        label: 'Bore',
+        choices: [
+          ['plain', 'plain'],
+          ['keyed', 'with a keyway'],
+          ['splined', 'splined'],
+        ],
+      }),
+    ),
+    boreDiameter: size('Bore diameter', 'Of a splined bore: across the bottoms of its grooves'),
+    keyWidth: size('Key width', 'Of keyway or spline'),
+    keyDepth: size('Keyway depth', 'Keyed bore only'),
+    splines: optional(countField({ label: 'Splines', hint: 'Splined bore only', limits: { least: 2, most: 100 } })),
+    boreMinor: size('Small diameter', 'Splined bore only: across the tops of the splines'),
+    body: choiceField({
+      label: 'Where the metal is',
+      choices: [
+        ['unknown', 'Not looked at yet'],
+        ['solid', 'Solid from bore to teeth'],
+        ['hollow', 'Recessed, drilled or spoked, as below'],
+      ],
+    }),
+    recesses: ringField({ label: 'Recesses', hint: 'both 1.9 to 4.6', words: SIDES, usual: 'both' }, unit),
+    openings: ringField({ label: 'Holes or spokes', hint: 'holes 2 to 3', words: OPENINGS, usual: 'holes' }, unit),
+  };
+};
+
+export const gearFields = (unit: LengthUnit) => ({
+  teeth: countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' }),
+  ...patternFields(unit),
+});
+
+export type GearFields = ReturnType<typeof gearFields>;
+export type PatternValues = ValuesOf<ReturnType<typeof patternFields>>;
+export type GearValues = ValuesOf<GearFields>;
+
+const typedAngle = ({ angle }: PatternValues): Angle | null => angle;
+
+function systemOf(values: PatternValues): ToothSystem {
+  const base = systemByKey(values.system)?.system ?? PLAIN_BASE;
+  const [angle, addendum, dedendum] = [
+    typedAngle(values) ?? base.angle,
+    values.addendum ?? base.addendum,
+    values.dedendum ?? base.dedendum,
+  ];
+  const same = angle === base.angle && addendum === base.addendum && dedendum === base.dedendum;
+  if (same) return base;
+  const name = base.name === OWN_NAME ? OWN_NAME : `${base.name}${AS_MEASURED}`;
+  return { ...base, name, angle, addendum, dedendum };
+}
+
+/** The bore, once boreProblems has found none. */
+function boreOf({ bore, boreDiameter, boreMinor, keyWidth, keyDepth, splines }: PatternValues): Bore | null {
+  if (!bore || !boreDiameter) return null;
+  const diameter = boreDiameter.length;
+  if (bore === 'keyed' && keyWidth && keyDepth) return { form: 'keyed', diameter, keyWidth: keyWidth.length, keyDepth: keyDepth.length };
+  if (bore === 'splined' && keyWidth && boreMinor && splines !== null)
+    return { form: 'splined', diameter, minor: boreMinor.length, splines, keyWidth: keyWidth.length };
+  return { form: 'plain', diameter };
+}
+
+function bodyOf({ body, recesses, openings }: PatternValues): Body {
+  if (body === 'unknown') return { known: false };
+  if (body === 'solid') return { known: true, recesses: [], openings: [] };
+  const ends = (ring: (typeof recesses)[number] | (typeof openings)[number]) => ({ inner: ring.inner.length, outer: ring.outer.length });
+  return {
+    known: true,
+    recesses: recesses.map((ring): Recess => ({ side: ring.what, ...ends(ring) })),
+    openings: openings.map((ring): Opening => ({ what: ring.what, ...ends(ring) })),
+  };
+}
+
+/** What the wheels of a set have in common. */
+export const patternOf = (values: PatternValues): Omit<Gear, 'teeth'> => ({
+  pitch: values.pitch,
+  system: systemOf(values),
+  helix: null,
+  face: values.face?.length ?? null,
+  bore: boreOf(values),
+  body: bodyOf(values),
+});
+
+/** The wheel that was typed. */
+export const gearOf = (values: GearValues): Gear => ({ teeth: values.teeth, ...patternOf(values) });
+
+/** How its lengths were typed. */
+export function formsOf(values: PatternValues): GearForms {
+  const { face, boreDiameter, boreMinor, keyWidth, keyDepth } = values;
+  const named = { face, diameter: boreDiameter, minor: boreMinor, keyWidth, keyDepth };
+  const single = Object.entries(named).flatMap(([name, typed]) => (typed ? [[name, typed.form] as const] : []));
+  const rings = (name: string, all: readonly { readonly inner: TypedLength; readonly outer: TypedLength }[]) =>
+    all.flatMap(({ inner, outer }, at) => [[`${name} ${at} inner`, inner.form] as const, [`${name} ${at} outer`, outer.form] as const]);
+  return Object.fromEntries([...single, ...rings('recess', values.recesses), ...rings('opening', values.openings)]);
+}
+
+const WANTED: Readonly<Record<string, readonly (readonly [keyof PatternValues, string])[]>> = {
+  plain: [['boreDiameter', 'the bore diameter']],
+  keyed: [
+    ['boreDiameter', 'the bore diameter'],
+    ['keyWidth', 'the key width'],
+    ['keyDepth', 'the keyway depth'],
+  ],
+  splined: [
+    ['boreDiameter', 'the diameter across the grooves'],
+    ['boreMinor', 'the small diameter'],
+    ['splines', 'how many splines'],
+    ['keyWidth', 'the key width'],
+  ],
+};
+
+/** What is wrong between fields that are each right by themselves. */
+export function patternProblems(values: PatternValues): Problems {
+  const { bore, boreDiameter, boreMinor, body, recesses, openings, system } = values;
+  const lacking = (WANTED[bore ?? ''] ?? []).filter(([name]) => values[name] === null);
+  const problems: Record<string, string> = Object.fromEntries(
+    lacking.map(([name, words]) => [name, `Type ${words}, or choose “not said” for the bore until it is measured.`]),
+  );
+  if (!bore && boreDiameter) problems['bore'] = 'A diameter is typed: choose what the bore is like.';
+  if (bore === 'splined' && boreMinor && boreDiameter && boreMinor.length >= boreDiameter.length)
+    problems['boreMinor'] = 'The small diameter lies inside the one across the grooves: it is less.';
+  if (body === 'hollow' && recesses.length + openings.length === 0) problems['body'] = 'Type a recess or a ring of holes, or choose solid.';
+  if (body !== 'hollow' && recesses.length + openings.length > 0)
+    problems['body'] = 'Recesses or holes are typed below: choose “recessed, drilled or spoked”, or empty those boxes.';
+  for (const name of ['angle', 'addendum', 'dedendum'] as const)
+    if (system === OWN && values[name] === null) problems[name] = 'Own proportions: type this one too.';
+  return problems;
+}
+
+/** The same with teeth: does the bore lie inside the roots, and the recesses inside the wheel? */
+export function gearProblems(values: GearValues): Problems {
+  const between = patternProblems(values);
+  if (Object.keys(between).length > 0) return between;
+  const gear = gearOf(values);
+  try {
+    const tooth = checkedTooth(gear);
+    const [root, outside] = [ofUnit(rootDiameter(tooth), tooth.unit), ofUnit(outsideDiameter(tooth), tooth.unit)];
+    const far = [...values.recesses, ...values.openings].some(({ outer }) => outer.length > outside);
+    return {
+      ...(bottomOf(gear.bore) >= root ? { boreDiameter: `The bore would cut through the roots of ${gear.teeth} teeth.` } : {}),
+      ...(far ? { recesses: 'One of these lies beyond the tips of the teeth.' } : {}),
+    };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const at = error.about.find((name) => name in values) ?? 'teeth';
+    return { [at]: `${error.given} ${error.limit} ${error.tryThis}` };
+  }
+}
+
+function bottomOf(bore: Bore | null): number {
+  if (!bore) return 0;
+  return bore.form === 'keyed' ? bore.diameter + bore.keyDepth : bore.diameter;
+}
+
+type WheelRead =
+  | { readonly ok: true; readonly gear: Gear; readonly forms: GearForms; readonly typed: Typed }
+  | { readonly ok: false; readonly problems: Problems; readonly typed: Typed };
+
+/** Reads a whole wheel out of what was sent, problems between fields among them. */
+export function readGear(sent: unknown, unit: LengthUnit): WheelRead {
+  const read: FormRead<GearFields> = readForm(sent, gearFields(unit));
+  if (!read.ok) return read;
+  const problems = gearProblems(read.value);
+  if (Object.keys(problems).length > 0) return { ok: false, problems, typed: read.typed };
+  return { ok: true, gear: gearOf(read.value), forms: formsOf(read.value), typed: read.typed };
+}
+
+/** The unit that a form's sizes are in: it travels in a hidden field, so that the unit beside each box is always the true one. */
+export const unitSent = (sent: Readonly<Record<string, unknown>>, usual: LengthUnit = 'in'): LengthUnit =>
+  sent['sizes'] === 'mm' ? 'mm' : sent['sizes'] === 'in' ? 'in' : usual;
