@@ -1,0 +1,68 @@
+import { LOW_END_SOURCE, TREATISE_SOURCE } from '../../lib/cutters/ranges.data.ts';
+import type { LengthUnit } from '../../lib/values/length.ts';
+import { choiceField, lengthField, numberField, optional } from '../forms/field.ts';
+import type { Typed } from '../forms/form.ts';
+
+const thin = (most: number) => ({ limits: { least: 0, most }, unit: 'in' as const });
+
+/** The owner's defaults. Each is kept as it was typed, under the name of its field. */
+export const defaultFields = {
+  cleanUp: lengthField({
+    label: 'Clean-up',
+    hint: 'Off the diameter of a blank, below the old roots, so that no trace of them stays. Judgement.',
+    ...thin(0.25),
+  }),
+  paper: lengthField({
+    label: 'Paper for touching off',
+    hint: 'Measure your own slip. Cigarette paper is about 0.001 in: value from memory.',
+    ...thin(0.02),
+  }),
+  backlash: lengthField({
+    label: 'Backlash of a new wheel',
+    hint: 'Thinning on its pitch circle. None where the stud moves, as change wheels do. Common practice, no source.',
+    ...thin(0.05),
+  }),
+  convention: choiceField({
+    label: 'A numbered cutter is exact for',
+    choices: [
+      ['low end', 'the least count of its range'],
+      ['treatise', 'the count that the treatise names'],
+    ],
+    hint: `Least count: ${LOW_END_SOURCE}. Named count: ${TREATISE_SOURCE}. A count typed with the cutter stands over both.`,
+  }),
+  unit: choiceField({
+    label: 'Unit of the work',
+    choices: [
+      ['pitch', 'by the pitch of the wheel'],
+      ['in', 'inches'],
+      ['mm', 'millimetres'],
+    ],
+    hint: 'Large on pages, the other small beside it. At a machine its own dial decides.',
+  }),
+};
+
+/** Money is for the shop PC and paired devices. */
+export const moneyFields = {
+  hourMoney: optional(
+    numberField({
+      label: 'An hour of work costs',
+      hint: 'In your own money. Made records count hours at this rate; empty counts material only.',
+      limits: { least: 0, most: 100_000 },
+    }),
+  ),
+};
+
+export const settingFields = { ...defaultFields, ...moneyFields };
+export type SettingName = keyof typeof settingFields;
+
+/** What stands until the owner says otherwise. */
+export const AS_DELIVERED: Typed & Readonly<Record<SettingName, string>> = {
+  cleanUp: '0.010',
+  paper: '0.001',
+  backlash: '0',
+  convention: 'low end',
+  unit: 'pitch',
+  hourMoney: '',
+};
+
+export const unitOfWork = (chosen: 'pitch' | LengthUnit): LengthUnit | null => (chosen === 'pitch' ? null : chosen);
