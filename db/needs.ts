@@ -91,15 +91,20 @@ export async function needsOf(db: Executor, operationIds: readonly number[]): Pr
   return stored(db, await withTool(db).where('need.operation_id', 'in', operationIds).orderBy('need.id').execute());
 }
 
-/** Needs of operations still to be done on open routings. */
+/** Needs of operations still to be done on open routings. The cross joins keep their order: from the few open routings outward. */
 async function liveNeeds(db: Executor): Promise<StoredNeed[]> {
-  const rows = await withTool(db)
-    .innerJoin('operation', 'operation.id', 'need.operation_id')
-    .innerJoin('routing', 'routing.id', 'operation.routing_id')
+  const rows = await db
+    .selectFrom('routing')
+    .crossJoin('operation')
+    .crossJoin('need')
+    .leftJoin('tool', 'tool.id', 'need.tool_id')
+    .selectAll('need')
+    .select('tool.name as tool_name')
+    .whereRef('operation.routing_id', '=', 'routing.id')
+    .whereRef('need.operation_id', '=', 'operation.id')
     .where('routing.closed_on', 'is', null)
     .where('operation.done_on', 'is', null)
     .where('operation.struck_on', 'is', null)
-    .orderBy('need.id')
     .execute();
   return stored(db, rows);
 }

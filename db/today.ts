@@ -22,15 +22,17 @@ export type WorkLine = {
   readonly project_id: number;
 };
 
+/** In SQLite a cross join keeps its order: from the few open routings to their operations, never through all operations of the shop. */
 const work = (db: Executor) =>
   db
     .selectFrom('routing')
-    .innerJoin('operation', 'operation.routing_id', 'routing.id')
+    .crossJoin('operation')
     .innerJoin('part', 'part.id', 'routing.part_id')
     .innerJoin('set_up', 'set_up.id', 'operation.set_up_id')
     .select(['operation.id as operation_id', 'operation.title', 'operation.place_no', 'operation.minutes_planned'])
     .select(['operation.set_up_id', 'set_up.says as set_up_says', 'set_up.place as set_up_place', 'operation.routing_id'])
     .select(['part.id as part_id', 'part.mark as part_mark', 'part.name as part_name', 'part.project_id', stateOfRow.as('state')])
+    .whereRef('operation.routing_id', '=', 'routing.id')
     .where('routing.closed_on', 'is', null);
 
 /** What can be done today: operations that wait for nothing, by routing, the newest routing first. */
@@ -128,8 +130,9 @@ export type SharedSetUp = { readonly setUpId: number; readonly setUp: SetUp; rea
 export async function sharedSetUps(db: Executor, most: number): Promise<SharedSetUp[]> {
   const shared = await db
     .selectFrom('routing')
-    .innerJoin('operation', 'operation.routing_id', 'routing.id')
+    .crossJoin('operation')
     .select('operation.set_up_id')
+    .whereRef('operation.routing_id', '=', 'routing.id')
     .where('routing.closed_on', 'is', null)
     .where(stillToDo)
     .groupBy('operation.set_up_id')
