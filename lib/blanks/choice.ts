@@ -120,7 +120,7 @@ function without(table: Table, forced: readonly Given[]): Table {
 }
 
 /** The first rule by which one score is worse than the best; null when it is as good. */
-export function firstBroken(best: Score, other: Score): Rule | null {
+function firstBroken(best: Score, other: Score): Rule | null {
   if (other.made < best.made) return RULES[0];
   if (other.ratios < best.ratios) return RULES[1];
   if (other.originals > best.originals) return RULES[2];

@@ -8,7 +8,7 @@ import { type Check, check } from './check.ts';
 import { CASE_DEPTH, WALL_WANTED } from './judgements.data.ts';
 import type { OldRoot } from './measured-root.sums.ts';
 import { metalCheck } from './metal.ts';
-import { hubDiameter } from './ring-and-hub.formulas.ts';
+import { hubDiameter, ringUnderTeeth } from './ring-and-hub.formulas.ts';
 import type { SpareWheel } from './spare-wheel.ts';
 
 /** Steps to which a hub is turned: sixteenths of an inch, whole millimetres (judgement). */
@@ -39,7 +39,7 @@ function hubHardness({ hardness }: SpareWheel): Check {
 
 function hubSize(hub: Length, root: OldRoot, sizes: BlankSizes, cleanUp: Length): Check {
   const { unit } = sizes;
-  const under = nanometres((sizes.root - hub) / 2);
+  const under = nanometres(ringUnderTeeth(sizes.root, hub));
   const depths = printNumber(under / sizes.depth, 2);
   const says = `Hub ${inWords(hub, unit)} under old roots of ${inWords(root.root, unit)}; ring ${inWords(under, unit)} under the new roots, ${depths} whole depths`;
   if (hub > root.usable - cleanUp) return check('outside', 'no', `${says}: the hub would carry traces of the old gaps.`);

@@ -18,7 +18,7 @@ const meets = (one: Ring, other: Ring): boolean => one.inner < other.outer && ot
 const SIDE = { marked: 'on the marked side', other: 'on the plain side', both: 'on both sides' } as const;
 
 /** What stands in the way of a ring, in words, one line each. */
-export function inTheWay(body: Body & { readonly known: true }, ring: Ring, unit: LengthUnit): string[] {
+function inTheWay(body: Body & { readonly known: true }, ring: Ring, unit: LengthUnit): string[] {
   const between = ({ inner, outer }: Ring) => `between ${inWords(inner, unit)} and ${inWords(outer, unit)}`;
   const recesses = body.recesses.filter((recess) => meets(recess, ring)).map((each) => `the recess ${between(each)} ${SIDE[each.side]}`);
   const openings = body.openings.filter((opening) => meets(opening, ring)).map((each) => `the ${each.what} ${between(each)}`);

@@ -8,6 +8,7 @@ import type { Check } from './check.ts';
 import { HUB_STEPS, hubChecks, suitedHub } from './hub-checks.ts';
 import { CASE_DEPTH, CLEAN_UP } from './judgements.data.ts';
 import { type OldRoot, oldRoot } from './measured-root.sums.ts';
+import { ringUnderTeeth } from './ring-and-hub.formulas.ts';
 import type { SpareWheel } from './spare-wheel.ts';
 import { join, lengthFigure, one, oneLength, type Term } from './term.ts';
 
@@ -47,12 +48,12 @@ function ringFigures(asked: RingAsked, root: OldRoot, sizes: BlankSizes, hub: Le
   const D = oneLength('D', 'hub diameter', hub, unit, asked.hub === undefined ? 'worked out' : 'measured');
   const newRoot = rootTerm(asked.wanted, 'new', unit);
   const depth = depthTerm(asked.wanted, 'new', unit);
-  const under = nanometres((sizes.root - hub) / 2);
+  const under = nanometres(ringUnderTeeth(sizes.root, hub));
   const name = asked.hub === undefined ? 'Turn the hub to' : 'Hub, measured';
   const depths: Figure = {
     name: 'Ring under the teeth, in whole depths',
     symbol: 'q',
-    value: { number: (sizes.root - hub) / 2 / sizes.depth, unit: 'whole depths', places: 2 },
+    value: { number: ringUnderTeeth(sizes.root, hub) / sizes.depth, unit: 'whole depths', places: 2 },
     unit,
     source: 'derived: difference of the two diameters',
     formula: `(${newRoot.text} − D) ÷ 2 ÷ (${depth.text})`,

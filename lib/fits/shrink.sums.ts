@@ -106,76 +106,66 @@ function workOut(asked: ShrinkAsked, b: number, ring: ShrinkMetal, hub: ShrinkMe
   return { i, f, degF, stress: hoopStress(p, Do, D), oven: warmer(shop, riseFahrenheit(degF)) };
 }
 
-function figuresOf(asked: ShrinkAsked, worked: Worked, given: Readonly<Record<string, Given>>): Record<ShrinkKeys, Figure> {
-  const { unit } = asked;
-  const of = (symbols: string): Given[] => symbols.split(' ').flatMap((symbol) => given[symbol] ?? []);
-  const shop: Given = {
-    symbol: 't',
-    name: 'hub, as the shop',
-    value: number(readingInFahrenheit(asked.shop ?? readingFahrenheit(SHOP_F)), 0, '°F'),
-    from: asked.shop === undefined ? 'guess' : 'measured',
-  };
+type Givens = Readonly<Record<string, Given>>;
+type Shape = Pick<Figure, 'name' | 'symbol' | 'value' | 'formula' | 'source'> & { readonly places?: number };
+
+const RISE = '(b × D + max(r × D, g)) × 1000000 ÷ (x × D)';
+const HOOP = `1000 × b × (${CR}) ÷ (((${CR}) + vr) ÷ Er + ((${CH}) − vh) ÷ Eh)`;
+
+/** A figure with those givens, of all that there are, whose symbols are named. */
+const figure = (unit: LengthUnit, given: Givens, symbols: string, shape: Shape): Figure => ({
+  ...shape,
+  unit,
+  given: symbols.split(' ').flatMap((symbol) => given[symbol] ?? []),
+});
+
+function sizeFigures(
+  { unit, hub }: ShrinkAsked,
+  { i, f }: Worked,
+  given: Givens,
+): Pick<Record<ShrinkKeys, Figure>, 'allowance' | 'ringBore' | 'dropRoom'> {
   const length = (size: number): Value => ({ length: ofUnit(size, unit) });
-  const riseFormula = '(b × D + max(r × D, g)) × 1000000 ÷ (x × D)';
-  const rule = given['b']?.where ?? '';
+  const source = given['b']?.where ?? '';
   const places = unit === 'in' ? 5 : 4;
+  const bore = length(inUnit(hub, unit) - i);
   return {
-    allowance: {
-      name: 'Allowance',
-      symbol: 'i',
-      value: length(worked.i),
-      unit,
-      places,
-      formula: 'b × D',
-      source: rule,
-      given: of('b D'),
-    },
-    ringBore: {
-      name: 'Ring bore',
-      symbol: 'B',
-      value: length(inUnit(asked.hub, unit) - worked.i),
-      unit,
-      formula: 'D − b × D',
-      source: rule,
-      given: of('D b'),
-    },
-    dropRoom: {
+    allowance: figure(unit, given, 'b D', { name: 'Allowance', symbol: 'i', value: length(i), places, formula: 'b × D', source }),
+    ringBore: figure(unit, given, 'D b', { name: 'Ring bore', symbol: 'B', value: bore, formula: 'D − b × D', source }),
+    dropRoom: figure(unit, given, 'r D g', {
       name: 'Room for dropping',
       symbol: 'f',
-      value: length(worked.f),
-      unit,
+      value: length(f),
       places,
       formula: 'max(r × D, g)',
       source: 'judgement',
-      given: of('r D g'),
-    },
-    rise: {
-      name: 'Ring warmer than the hub by',
-      symbol: 'H',
-      value: { rise: riseFahrenheit(worked.degF) },
-      unit,
-      formula: riseFormula,
-      source: HEAT,
-      given: of('b D r g x'),
-    },
-    oven: {
-      name: 'Oven',
-      symbol: 'V',
-      value: { reading: worked.oven },
-      unit,
-      formula: `t + ${riseFormula}`,
-      source: HEAT,
-      given: [shop, ...of('b D r g x')],
-    },
-    hoopStress: {
+    }),
+  };
+}
+
+function heatFigures(
+  { unit, shop }: ShrinkAsked,
+  worked: Worked,
+  given: Givens,
+): Pick<Record<ShrinkKeys, Figure>, 'rise' | 'oven' | 'hoopStress'> {
+  const t: Given = {
+    symbol: 't',
+    name: 'hub, as the shop',
+    value: number(readingInFahrenheit(shop ?? readingFahrenheit(SHOP_F)), 0, '°F'),
+    from: shop === undefined ? 'guess' : 'measured',
+  };
+  const rises = { name: 'Ring warmer than the hub by', symbol: 'H', formula: RISE, source: HEAT };
+  const stands = { name: 'Oven', symbol: 'V', formula: `t + ${RISE}`, source: HEAT };
+  const stress = number(worked.stress / 1000, 1, 'thousand lb/in²');
+  return {
+    rise: figure(unit, given, 'b D r g x', { ...rises, value: { rise: riseFahrenheit(worked.degF) } }),
+    oven: figure(unit, { ...given, t }, 't b D r g x', { ...stands, value: { reading: worked.oven } }),
+    hoopStress: figure(unit, given, 'b W D vr Er d vh Eh', {
       name: 'Hoop stress in the ring',
       symbol: 's',
-      value: number(worked.stress / 1000, 1, 'thousand lb/in²'),
-      unit,
-      formula: `1000 × b × (${CR}) ÷ (((${CR}) + vr) ÷ Er + ((${CH}) − vh) ÷ Eh)`,
+      value: stress,
+      formula: HOOP,
       source: LAME,
-      given: of('b W D vr Er d vh Eh'),
-    },
+    }),
   };
 }
 
@@ -238,7 +228,8 @@ export function shrinkFit(asked: ShrinkAsked): ShrinkFit {
   const b = allowanceOf(asked, ring);
   const worked = workOut(asked, b, ring, hub);
   const reasons = refusals(asked, ring, worked);
-  const figures = figuresOf(asked, worked, givensOf(asked, b, ring, hub));
+  const given = givensOf(asked, b, ring, hub);
+  const figures = { ...sizeFigures(asked, worked, given), ...heatFigures(asked, worked, given) };
   const says = reasons.length === 0 ? 'The ring may be shrunk on.' : reasons.join(' ');
   return {
     accepted: reasons.length === 0,
