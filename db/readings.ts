@@ -46,7 +46,11 @@ export async function addReading(db: Executor, on: ReadOn, reading: NewReading):
   return id;
 }
 
-export const asRead = (row: Row<'reading'>): Reading => ({ ...row, shown: valueFrom(row.value, row.unit), lengthForm: formOfText(row.form) });
+export const asRead = (row: Row<'reading'>): Reading => ({
+  ...row,
+  shown: valueFrom(row.value, row.unit),
+  lengthForm: formOfText(row.form),
+});
 
 /** In the order in which they were taken; the newest 500. */
 export async function readingsOf(db: Executor, on: ReadOn): Promise<Reading[]> {
