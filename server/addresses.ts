@@ -21,6 +21,13 @@ export const to = {
   pairingCode: (code: string) => `/devices/code/${code}`,
   pair: (code: string) => `/pair/${encodeURIComponent(code)}`,
   part: (id: number) => `/parts/${id}`,
+  partSheet: (id: number) => `/parts/${id}/sheet`,
+  /** The index sheet and the page at the machine take any operation of the routing; the latter counts the teeth of this one. */
+  indexSheet: (operationId: number) => `/operations/${operationId}/index-sheet`,
+  setUpSheet: (operationIds: readonly number[]) => `/set-ups/sheet?operations=${operationIds.join(',')}`,
+  teeth: (operationId: number) => `/operations/${operationId}/teeth`,
+  toothCut: (operationId: number) => `/operations/${operationId}/teeth/cut`,
+  toothBack: (operationId: number) => `/operations/${operationId}/teeth/back`,
   item: (id: number) => `/drawer/${id}`,
   tool: (id: number) => `/tools/${id}`,
   shopMachine: (id: number) => `/tools/machines/${id}`,
