@@ -32,6 +32,9 @@ export const to = {
   tool: (id: number) => `/tools/${id}`,
   shopMachine: (id: number) => `/tools/machines/${id}`,
   made: (id: number) => `/made/${id}`,
+  operation: (id: number) => `/operations/${id}`,
+  madeList: '/made',
+  settings: '/settings',
   openShop: '/shop',
   asset: (name: string) => `/assets/${name}`,
 } as const;

@@ -2,10 +2,14 @@ import * as devices from './devices/routes.ts';
 import * as search from './search/routes.ts';
 import * as shop from './shop/routes.ts';
 import * as sums from './sums/routes.ts';
+import * as today from './today/routes.ts';
 import { get, getTrusted, postBare, postByAnyone, type Route } from './visit.ts';
 
 /** The table of contents: every page and every change, by address. Handlers live in the folder of their area. */
 export const PAGES: readonly Route[] = [
+  // Today
+  get('/', today.today),
+
   // Shop
   get('/shop', shop.choose),
   postBare('/shop', shop.open),

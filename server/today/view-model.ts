@@ -1,0 +1,129 @@
+import type { LeftOff } from '../../db/bookmarks.ts';
+import type { Page as Rows } from '../../db/page.ts';
+import type { OpenWork, SharedSetUp } from '../../db/today.ts';
+import { to } from '../addresses.ts';
+import type { CellView, EmptyView, LinkView, Page, PagerView, StateView, TableView } from '../page.ts';
+import type { PageData } from '../views.ts';
+import { gatherWaits } from './waits.ts';
+
+export type LeftView = {
+  readonly mark: string;
+  readonly says: string;
+  readonly note: string;
+  readonly when: string;
+  readonly href: string;
+};
+export type SharedView = { readonly says: string; readonly parts: readonly LinkView[]; readonly sheet: LinkView };
+
+export interface TodayViews {
+  'today/today': Page & {
+    left: readonly LeftView[];
+    ready: TableView | null;
+    waits: TableView | null;
+    shared: readonly SharedView[];
+    empty: EmptyView | null;
+    pager: PagerView | null;
+    links: readonly LinkView[];
+  };
+}
+
+const cell = (text: string, href = '', state: StateView | null = null, unit = ''): CellView => ({ text, unit, href, state });
+
+const leftView = (left: LeftOff): LeftView => ({
+  mark: left.part_mark,
+  says: left.operation_title ?? left.part_name,
+  note: left.note,
+  when: left.at.slice(0, 10),
+  href: left.operation_id === null ? to.part(left.part_id) : to.operation(left.operation_id),
+});
+
+function readyRow(work: OpenWork) {
+  const next = work.next;
+  const more = work.ready > 1 ? `and ${work.ready - 1} more` : '';
+  return {
+    id: `ready-${work.routing_id}`,
+    cells: [
+      cell(`${work.part_mark} · ${work.part_name}`, to.part(work.part_id)),
+      cell('', '', { kind: 'ready', says: 'ready' }),
+      cell(next?.title ?? '', next ? to.operation(next.operation_id) : ''),
+      cell(more),
+      cell(`${work.done} of ${work.operations}`),
+    ],
+  };
+}
+
+/** Parts with something to do now; the nearest to being finished first. */
+function readyTable(rows: readonly OpenWork[]): TableView | null {
+  const ready = rows.filter((work) => work.next?.state === 'ready').sort((a, b) => b.done / b.operations - a.done / a.operations);
+  if (ready.length === 0) return null;
+  return {
+    title: '',
+    heads: [
+      { says: 'Part', as: 'name' },
+      { says: 'State', as: 'state' },
+      { says: 'Do this', as: 'words' },
+      { says: 'Ready too', as: 'words' },
+      { says: 'Done', as: 'figure' },
+    ],
+    rows: ready.map(readyRow),
+    empty: '',
+  };
+}
+
+function waitsTable(rows: readonly OpenWork[]): TableView | null {
+  const gathered = gatherWaits(rows);
+  if (gathered.length === 0) return null;
+  return {
+    title: '',
+    heads: [
+      { says: 'Waits for', as: 'name' },
+      { says: 'State', as: 'state' },
+      { says: 'Parts', as: 'words' },
+      { says: 'First needed at', as: 'words' },
+    ],
+    rows: gathered.map((one, index) => ({
+      id: `waits-${index}`,
+      cells: [
+        cell(one.says, one.href),
+        cell('', '', { kind: one.held ? 'held' : 'waits', says: one.held ? 'held' : 'waits' }),
+        cell(one.marks.join(', ')),
+        cell(one.at),
+      ],
+    })),
+    empty: '',
+  };
+}
+
+function sharedView({ setUpId, setUp, work }: SharedSetUp): SharedView {
+  const parts = new Map(work.map((line) => [line.part_id, line.part_mark]));
+  return {
+    says: setUp.says,
+    parts: [...parts].map(([id, mark]) => ({ says: mark, href: to.part(id) })),
+    sheet: { says: 'Set-up sheet for these parts', href: to.setUpSheet(setUpId) },
+  };
+}
+
+const nothing: EmptyView = {
+  title: 'Nothing is being made',
+  says: 'Open a set of change gears or a missing part, and choose how to get it. What can be done today then stands here.',
+  act: { says: 'Go to the machines', href: to.machines },
+  drawing: '',
+};
+
+export const todayView = (work: Rows<OpenWork>, left: readonly LeftOff[], shared: readonly SharedSetUp[]): PageData<'today/today'> => ({
+  title: 'Today',
+  place: 'Today',
+  back: null,
+  titleBlock: [],
+  left: left.map(leftView),
+  ready: readyTable(work.rows),
+  waits: waitsTable(work.rows),
+  shared: shared.filter(({ setUp }) => setUp.place !== 'bench').map(sharedView),
+  empty: work.rows.length === 0 ? nothing : null,
+  pager: work.next === null ? null : { says: '', earlier: '', later: `${to.today}?before=${work.next}` },
+  links: [
+    { says: 'What was made', href: to.madeList },
+    { says: 'Settings', href: to.settings },
+    { says: 'Devices', href: to.devices },
+  ],
+});
