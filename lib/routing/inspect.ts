@@ -1,0 +1,137 @@
+import { type SpareVerdict, testSpare } from '../blanks/spare-test.sums.ts';
+import type { SpareWheel } from '../blanks/spare-wheel.ts';
+import { holeWords } from '../cutters/describe.ts';
+import type { Caution, Figure } from '../figure/figure.ts';
+import { half, subtract } from '../values/length.ts';
+import { printLength } from '../values/print.ts';
+import type { Job } from './job.ts';
+import { MINUTES } from './minutes.data.ts';
+import { needWords } from './needs.ts';
+import type { PlannedOperation } from './operation.ts';
+import { lengthRead } from './readings.ts';
+import { BENCH } from './set-ups.ts';
+import { atMost, measure, operation } from './written.ts';
+
+/** The spare with what was measured since the routing was opened. */
+export function spareNow(spare: SpareWheel, { readings }: Job): SpareWheel {
+  const [root, runOut] = [lengthRead(readings, 'sound', 'oldRoot'), lengthRead(readings, 'sound', 'runOut')];
+  const bore = spare.gear.bore?.diameter ?? null;
+  const wall = root && bore ? ({ by: 'wall', wall: half(subtract(root.length, bore)), bore } as const) : null;
+  return { ...spare, runOut: runOut?.length ?? spare.runOut, reading: wall ?? spare.reading };
+}
+
+/** Counted, measured, photographed, so that nothing of the old wheel is lost with its teeth. */
+export const countAndMeasure = (spare: SpareWheel): PlannedOperation =>
+  operation({
+    key: 'count',
+    title: 'Count, measure and photograph the spare',
+    setUp: BENCH,
+    steps: [
+      `Count the teeth, marking the first: ${spare.gear.teeth} are written down.`,
+      'Photograph both faces with a rule beside.',
+      spare.gear.bore?.form === 'plain'
+        ? 'Note which face is out, and any mark on it.'
+        : 'Note how a tooth or a space stands to the spline or keyway, and which face is out.',
+      'Measure face, bore, hubs and recesses.',
+    ],
+    minutes: MINUTES.inspect,
+    after: [],
+  });
+
+export const fileTest = (spare: SpareWheel, after: string): PlannedOperation =>
+  operation({
+    key: 'file-test',
+    title: 'Try it with a file; settle the material',
+    setUp: BENCH,
+    steps: [
+      'Try a file on tip, root, web and bore.',
+      `Written down: ${spare.hardness}, ${spare.material}.`,
+      'Skates on the tips only: a hard case. Skates everywhere: put the wheel back.',
+    ],
+    minutes: MINUTES.fileTest,
+    after: [after],
+    ...(spare.hardness === 'file bites' ? {} : { cautions: [notTried(spare)] }),
+  });
+
+const notTried = ({ hardness }: SpareWheel): Caution => ({
+  name: 'Hardness',
+  says: hardness === 'not tried' ? 'Nobody has tried a file on it: do so before anything is turned.' : `Written down as ${hardness}.`,
+  weight: 'beware',
+});
+
+/** The spare test as it stands with today's readings. */
+export function spareVerdict(job: Job, spare: SpareWheel): SpareVerdict {
+  return testSpare({ wanted: job.gear, spare, cleanUp: job.shop.cleanUp });
+}
+
+function soundFigures({ answer, root }: SpareVerdict, job: Job): Record<string, Figure> {
+  const found = Object.entries(answer.figures).flatMap(([key, figure]) => (figure ? [[key, figure] as const] : []));
+  const runOut = atMost('Run-out of the old roots against the bore, full reading', 't', job.shop.cleanUp, job.unit);
+  const oldRoot = answer.figures.oldRoot;
+  return {
+    ...Object.fromEntries(found),
+    ...(oldRoot ? { oldRoot: { ...oldRoot, note: root.from === 'measured' ? 'Measured.' : 'Worked out: measure it here.' } } : {}),
+    runOut: { ...runOut, note: 'What the roots run out is lost from the room that is left.' },
+  };
+}
+
+/** Whether the spare is sound enough to become the wheel: the whole spare test, with the figures behind it. */
+export function soundEnough(job: Job, verdict: SpareVerdict, after: string): PlannedOperation {
+  const figures = soundFigures(verdict, job);
+  const [root, runOut] = [figures['oldRoot'], figures['runOut']];
+  const smaller = 'The old gaps reach deeper than was thought: work the routing out again.';
+  return operation({
+    key: 'sound',
+    title: 'See that it is sound: roots, metal, wall, bore',
+    setUp: BENCH,
+    steps: [
+      'Read the old roots against the bore, on a stub that fits the bore.',
+      'Measure the least wall from bore to root in six places.',
+      'See that it is solid where the new teeth will stand.',
+      'Look for wear in the bore and bruises on its edges.',
+      verdict.says,
+    ],
+    figures,
+    measures: [
+      ...(root ? [measure('oldRoot', root, 'Old root diameter: twice the least wall, and the bore', smaller, 'Room to spare.')] : []),
+      ...(runOut ? [measure('runOut', runOut, 'Run-out of the old roots', '', 'True the bore first, or take another spare.')] : []),
+    ],
+    cautions: verdict.answer.cautions,
+    minutes: MINUTES.soundEnough,
+    after: [after],
+  });
+}
+
+/** Cutter, hole and arbor in one line, with what is stamped on it. */
+function cutterLine({ cutter, shop }: Job): readonly string[] {
+  const lay = `Cutter: ${needWords(cutter.need).replace(/^cutter /, '')}. Read its range, angle and stamped depth; feel its edges.`;
+  const { right } = cutter;
+  if (right) return [lay, right.arbor.fits ? `It goes on ${right.arbor.fits.name}.` : right.arbor.says];
+  const arbors = [...new Set(shop.arbors.filter(({ here }) => here).map(({ diameter }) => holeWords(diameter)))];
+  const hole =
+    arbors.length === 0 ? 'No arbor is on record: measure one.' : `Its hole has to be that of an arbor here: ${arbors.join(', ')}.`;
+  return [lay, hole];
+}
+
+/** Every tool touched before metal is cut. Asks for nothing itself, so that turning need not wait for the cutter. */
+export const layOut = (job: Job, after: string): PlannedOperation =>
+  operation({
+    key: 'lay-out',
+    title: 'Lay hands on every tool',
+    setUp: BENCH,
+    steps: [
+      ...cutterLine(job),
+      ...job.mandrel.map((need) => `The ${needWords(need)}, and its dog.`),
+      ...job.dividing.needs.map((need) => `The ${needWords(need)}.`),
+      `See that ${printLength(outsideOf(job), { unit: job.unit, places: 2 })} ${job.unit} swings: over the saddle, and under the cutter arbor.`,
+    ],
+    cautions: job.cutter.choice.cautions,
+    minutes: MINUTES.layOut,
+    after: [after],
+  });
+
+export const outsideOf = ({ blank }: Job) => {
+  const { value } = blank.figures.outsideDiameter;
+  if (!('length' in value)) throw new Error('an outside is a length');
+  return value.length;
+};

@@ -1,0 +1,49 @@
+import type { Caution, Figure } from '../figure/figure.ts';
+import { offerFeed } from '../speeds/feed.ts';
+import { offerSpeed } from '../speeds/speed.sums.ts';
+import type { Cut } from '../speeds/surface-speed.ts';
+import { timeOfPass } from '../speeds/times.sums.ts';
+import type { Chuck } from '../tooling/tooling.ts';
+import type { Length } from '../values/length.ts';
+import type { Job } from './job.ts';
+import { MINUTES } from './minutes.data.ts';
+
+/** passes: null where nobody can say. chuck: when the work is held in one. */
+export type LatheCut = {
+  readonly diameter: Length;
+  readonly cut: Extract<Cut, 'turning' | 'interrupted turning'>;
+  readonly finish?: boolean;
+  readonly passes: number | null;
+  readonly chuck?: Chuck | null;
+};
+
+export type LatheSpeed = { readonly figures: Record<string, Figure>; readonly cautions: readonly Caution[]; readonly minutes: number };
+
+/** A high-speed steel tool: what a home lathe is turned with (judgement). */
+const TOOL = 'high-speed';
+
+function minutesOf(job: Job, { passes }: LatheCut, feed: Figure, speed: Figure): number {
+  if (!('number' in speed.value && 'length' in feed.value) || !job.face || !passes) return MINUTES.turning;
+  const asked = { length: job.face, feedPerTurn: feed.value.length, speedRpm: speed.value.number, passes, unit: job.shopUnit };
+  const time = timeOfPass(asked).figures.allPasses.value;
+  return 'number' in time ? time.number + MINUTES.mount : MINUTES.turning;
+}
+
+/** Speed and feed of one turning operation, from what the lathe has, with the time that it takes. */
+export function latheSpeed(job: Job, asked: LatheCut): LatheSpeed {
+  const { lathe } = job.shop;
+  const answer = offerSpeed({
+    material: job.material,
+    steel: TOOL,
+    cut: asked.cut,
+    diameter: asked.diameter,
+    machine: lathe ?? { name: 'The lathe', speedsRpm: [] },
+    chuck: asked.chuck ?? null,
+    unit: job.shopUnit,
+  });
+  const { computedSpeed, offeredSpeed, chuckLimit } = answer.figures;
+  const kind = asked.finish ? 'lathe finish' : 'lathe rough';
+  const feed = offerFeed({ material: job.material, kind, feeds: lathe?.feedsPer === 'turn' ? lathe.feeds : [], unit: job.shopUnit });
+  const figures = { speed: offeredSpeed, speedWorkedOut: computedSpeed, ...(asked.chuck ? { chuckLimit } : {}), feed };
+  return { figures, cautions: answer.cautions, minutes: minutesOf(job, asked, feed, offeredSpeed) };
+}
