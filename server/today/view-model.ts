@@ -94,12 +94,12 @@ function waitsTable(rows: readonly OpenWork[]): TableView | null {
   };
 }
 
-function sharedView({ setUpId, setUp, work }: SharedSetUp): SharedView {
+function sharedView({ setUp, work }: SharedSetUp): SharedView {
   const parts = new Map(work.map((line) => [line.part_id, line.part_mark]));
   return {
     says: setUp.says,
     parts: [...parts].map(([id, mark]) => ({ says: mark, href: to.part(id) })),
-    sheet: { says: 'Set-up sheet for these parts', href: to.setUpSheet(setUpId) },
+    sheet: { says: 'Set-up sheet for these parts', href: to.setUpSheet(work.map((line) => line.operation_id)) },
   };
 }
 
