@@ -9,17 +9,14 @@ import { type Angle, degrees } from '../../lib/values/angle.ts';
 import { inches, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
-import { angleField, choiceField, countField, type Field, lengthField, numberField, optional, readField } from './field.ts';
+import { boreFields, boreOf, boreProblems, formsOfBore, sizeField } from './bore-form.ts';
+import { angleField, choiceField, countField, numberField, optional, readField } from './field.ts';
 import { type FormRead, type Problems, readForm, type Typed, type ValuesOf } from './form.ts';
 import { ringField } from './ring-field.ts';
 
 /** How the lengths of a wheel were typed, by name, as the database keeps them. */
 export type GearForms = Readonly<Record<string, LengthForm>>;
 
-const SIZES: Readonly<Record<LengthUnit, { readonly least: number; readonly most: number }>> = {
-  in: { least: 0.01, most: 200 },
-  mm: { least: 0.2, most: 5000 },
-};
 const PROPORTION = { least: 0.1, most: 3 };
 const OWN = 'own';
 /** Ends the name of a named system of which something was measured otherwise. */
@@ -32,7 +29,6 @@ const OPENINGS = { holes: 'holes', hole: 'holes', spokes: 'spokes', spoke: 'spok
 
 /** What a wheel's form asks for beside its teeth: what the wheels of a set have in common. unit: that of its sizes. */
 export const patternFields = (unit: LengthUnit) => {
-  const size = (label: string, hint = ''): Field<TypedLength | null> => optional(lengthField({ label, hint, limits: SIZES[unit], unit }));
   return {
     pitch: readField({ label: 'Pitch', hint: 'As 8 DP, module 2.5 or 5/16 CP', read: (text) => readPitch(text) }),
     system: choiceField({
@@ -45,22 +41,8 @@ export const patternFields = (unit: LengthUnit) => {
     angle: optional(angleField({ label: 'Pressure angle', hint: 'Only if measured otherwise', limits: { least: 5, most: 45 } })),
     addendum: optional(numberField({ label: 'Addendum', hint: 'In parts of 1/P or of the module: 1 is usual', limits: PROPORTION })),
     dedendum: optional(numberField({ label: 'Dedendum', hint: 'Likewise: 1.157 or 1.25 is usual', limits: PROPORTION })),
-    face: size('Face', 'Width of the teeth; empty if not measured'),
-    bore: optional(
-      choiceField({
-        label: 'Bore',
-        choices: [
-          ['plain', 'plain'],
-          ['keyed', 'with a keyway'],
-          ['splined', 'splined'],
-        ],
-      }),
-    ),
-    boreDiameter: size('Bore diameter', 'Of a splined bore: across the bottoms of its grooves'),
-    keyWidth: size('Key width', 'Of keyway or spline'),
-    keyDepth: size('Keyway depth', 'Keyed bore only'),
-    splines: optional(countField({ label: 'Splines', hint: 'Splined bore only', limits: { least: 2, most: 100 } })),
-    boreMinor: size('Small diameter', 'Splined bore only: across the tops of the splines'),
+    face: sizeField(unit, 'Face', 'Width of the teeth; empty if not measured'),
+    ...boreFields(unit),
     body: choiceField({
       label: 'Where the metal is',
       choices: [
@@ -98,16 +80,6 @@ function systemOf(values: PatternValues): ToothSystem {
   return { ...base, name, angle, addendum, dedendum };
 }
 
-/** The bore, once boreProblems has found none. */
-function boreOf({ bore, boreDiameter, boreMinor, keyWidth, keyDepth, splines }: PatternValues): Bore | null {
-  if (!bore || !boreDiameter) return null;
-  const diameter = boreDiameter.length;
-  if (bore === 'keyed' && keyWidth && keyDepth) return { form: 'keyed', diameter, keyWidth: keyWidth.length, keyDepth: keyDepth.length };
-  if (bore === 'splined' && keyWidth && boreMinor && splines !== null)
-    return { form: 'splined', diameter, minor: boreMinor.length, splines, keyWidth: keyWidth.length };
-  return { form: 'plain', diameter };
-}
-
 function bodyOf({ body, recesses, openings }: PatternValues): Body {
   if (body === 'unknown') return { known: false };
   if (body === 'solid') return { known: true, recesses: [], openings: [] };
@@ -134,39 +106,20 @@ export const gearOf = (values: GearValues): Gear => ({ teeth: values.teeth, ...p
 
 /** How its lengths were typed. */
 export function formsOf(values: PatternValues): GearForms {
-  const { face, boreDiameter, boreMinor, keyWidth, keyDepth } = values;
-  const named = { face, diameter: boreDiameter, minor: boreMinor, keyWidth, keyDepth };
-  const single = Object.entries(named).flatMap(([name, typed]) => (typed ? [[name, typed.form] as const] : []));
+  const face = values.face ? { face: values.face.form } : {};
   const rings = (name: string, all: readonly { readonly inner: TypedLength; readonly outer: TypedLength }[]) =>
     all.flatMap(({ inner, outer }, at) => [[`${name} ${at} inner`, inner.form] as const, [`${name} ${at} outer`, outer.form] as const]);
-  return Object.fromEntries([...single, ...rings('recess', values.recesses), ...rings('opening', values.openings)]);
+  return {
+    ...face,
+    ...formsOfBore(values),
+    ...Object.fromEntries([...rings('recess', values.recesses), ...rings('opening', values.openings)]),
+  };
 }
-
-const WANTED: Readonly<Record<string, readonly (readonly [keyof PatternValues, string])[]>> = {
-  plain: [['boreDiameter', 'the bore diameter']],
-  keyed: [
-    ['boreDiameter', 'the bore diameter'],
-    ['keyWidth', 'the key width'],
-    ['keyDepth', 'the keyway depth'],
-  ],
-  splined: [
-    ['boreDiameter', 'the diameter across the grooves'],
-    ['boreMinor', 'the small diameter'],
-    ['splines', 'how many splines'],
-    ['keyWidth', 'the key width'],
-  ],
-};
 
 /** What is wrong between fields that are each right by themselves. */
 export function patternProblems(values: PatternValues): Problems {
-  const { bore, boreDiameter, boreMinor, body, recesses, openings, system } = values;
-  const lacking = (WANTED[bore ?? ''] ?? []).filter(([name]) => values[name] === null);
-  const problems: Record<string, string> = Object.fromEntries(
-    lacking.map(([name, words]) => [name, `Type ${words}, or choose “not said” for the bore until it is measured.`]),
-  );
-  if (!bore && boreDiameter) problems['bore'] = 'A diameter is typed: choose what the bore is like.';
-  if (bore === 'splined' && boreMinor && boreDiameter && boreMinor.length >= boreDiameter.length)
-    problems['boreMinor'] = 'The small diameter lies inside the one across the grooves: it is less.';
+  const { body, recesses, openings, system } = values;
+  const problems: Record<string, string> = { ...boreProblems(values) };
   if (body === 'hollow' && recesses.length + openings.length === 0) problems['body'] = 'Type a recess or a ring of holes, or choose solid.';
   if (body !== 'hollow' && recesses.length + openings.length > 0)
     problems['body'] = 'Recesses or holes are typed below: choose “recessed, drilled or spoked”, or empty those boxes.';

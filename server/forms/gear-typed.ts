@@ -1,4 +1,4 @@
-import type { Bore, Gear, ToothSystem } from '../../lib/gears/gear.ts';
+import type { Gear, ToothSystem } from '../../lib/gears/gear.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
 import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
@@ -6,6 +6,7 @@ import { toDegrees } from '../../lib/values/angle.ts';
 import type { Length, LengthUnit } from '../../lib/values/length.ts';
 import { type LengthForm, printShort } from '../../lib/values/print.ts';
 import type { FieldGroup, HiddenView } from '../page.ts';
+import { BORE_NAMES, typedOfBore } from './bore-form.ts';
 import { fieldGroup } from './field-view.ts';
 import type { Problems, Typed } from './form.ts';
 import { AS_MEASURED, type GearForms, gearFields } from './gear-form.ts';
@@ -29,17 +30,6 @@ function typedOfSystem(system: ToothSystem): Typed {
 }
 
 type Sizes = (name: string, length: Length | null | undefined) => string;
-
-function typedOfBore(bore: Bore | null, size: Sizes): Typed {
-  return {
-    bore: bore?.form ?? '',
-    boreDiameter: size('diameter', bore?.diameter),
-    keyWidth: size('keyWidth', bore && bore.form !== 'plain' ? bore.keyWidth : null),
-    keyDepth: size('keyDepth', bore?.form === 'keyed' ? bore.keyDepth : null),
-    splines: bore?.form === 'splined' ? String(bore.splines) : '',
-    boreMinor: size('minor', bore?.form === 'splined' ? bore.minor : null),
-  };
-}
 
 function typedOfBody({ body }: Omit<Gear, 'teeth'>, size: Sizes): Typed {
   if (!body.known) return { body: 'unknown', recesses: '', openings: '' };
@@ -70,7 +60,7 @@ export const typedOfGear = (stored: { readonly gear: Gear; readonly forms: GearF
   ...typedOfPattern(stored, unit),
 });
 
-const BORE = ['face', 'bore', 'boreDiameter', 'keyWidth', 'keyDepth', 'splines', 'boreMinor'] as const;
+const BORE = ['face', ...BORE_NAMES] as const;
 const METAL = ['body', 'recesses', 'openings'] as const;
 
 /** The fields of a wheel in groups. teeth false: for the pattern of a set. */
