@@ -7,25 +7,29 @@ import { DamagedDatabase, ForeignDatabase } from './problems.ts';
 const KEPT = 10;
 
 /** The file's own check; null when it is sound. */
-export function whatIsWrong(file: SqliteFile.Database): string | null {
+function whatIsWrong(file: SqliteFile.Database): string | null {
   const rows = file.pragma('quick_check(1)') as { quick_check: string }[];
   const said = rows[0]?.quick_check ?? 'the check said nothing';
   return said === 'ok' ? null : said;
 }
 
-/** Opens a file that must exist and be sound, runs `work`, and closes it. Throws DamagedDatabase. */
-function withSound<T>(path: string, work: (file: SqliteFile.Database) => T): T {
+/** Opens a file that must exist, runs `work`, and closes it. Throws DamagedDatabase when it cannot be read. */
+function withFile<T>(path: string, work: (file: SqliteFile.Database) => T): T {
   let file: SqliteFile.Database | null = null;
   try {
     file = new SqliteFile(path, { fileMustExist: true });
-    const wrong = whatIsWrong(file);
-    if (wrong) throw new DamagedDatabase(path, wrong);
     return work(file);
   } catch (error) {
     throw isUnreadable(error) ? new DamagedDatabase(path, error.message) : error;
   } finally {
     file?.close();
   }
+}
+
+/** Throws DamagedDatabase. */
+export function refuseDamaged(file: SqliteFile.Database): void {
+  const wrong = whatIsWrong(file);
+  if (wrong) throw new DamagedDatabase(file.name, wrong);
 }
 
 /** True when SQLite says that the bytes are no database, or a broken one. */
@@ -50,8 +54,12 @@ function freeName(folder: string, now: string): string {
   }
 }
 
-/** Copies an open file, whole, into the folder, and drops the oldest copies. Gives the copy's path. */
+/**
+ * Copies an open file, whole, into the folder, and drops the oldest copies. Gives the copy's path. A damaged file is refused, so that
+ * it never pushes a good copy out. Throws DamagedDatabase.
+ */
 export function copyInto(file: SqliteFile.Database, folder: string, now: string): string {
+  refuseDamaged(file);
   mkdirSync(folder, { recursive: true });
   const path = freeName(folder, now);
   file.prepare('vacuum into ?').run(path);
@@ -60,7 +68,7 @@ export function copyInto(file: SqliteFile.Database, folder: string, now: string)
 }
 
 /** Copies the file at `path` into the folder. Safe while the shop is open. Throws DamagedDatabase. */
-export const backupNow = (path: string, folder: string, now: string): string => withSound(path, (file) => copyInto(file, folder, now));
+export const backupNow = (path: string, folder: string, now: string): string => withFile(path, (file) => copyInto(file, folder, now));
 
 /** True when no copy carries today's date. */
 export const copyIsDue = (folder: string, now: string): boolean =>
@@ -76,7 +84,10 @@ function refuseForeign(path: string, file: SqliteFile.Database): void {
  * Gives the path of the kept file, or null when there was none. Throws DamagedDatabase, ForeignDatabase.
  */
 export function restore(copy: string, path: string, now: string): string | null {
-  withSound(copy, (file) => refuseForeign(copy, file));
+  withFile(copy, (file) => {
+    refuseDamaged(file);
+    refuseForeign(copy, file);
+  });
   const [incoming, kept] = [`${path}.incoming`, freeName(join(path, '..'), now).replace(/shop-([^/\\]*)$/, `${basename(path)}.before-$1`)];
   rmSync(incoming, { force: true });
   copyFileSync(copy, incoming);

@@ -102,7 +102,7 @@ export async function cutFrom(db: Executor, itemId: number): Promise<ItemLine[]>
   return items;
 }
 
-const COLUMNS = [
+export const MADE_COLUMNS = [
   'made.id',
   'made.part_id',
   'made.routing_id',
@@ -116,7 +116,7 @@ const COLUMNS = [
   'part.project_id',
 ] as const;
 
-const lines = (db: Executor) => db.selectFrom('made').innerJoin('part', 'part.id', 'made.part_id').select(COLUMNS);
+const lines = (db: Executor) => db.selectFrom('made').innerJoin('part', 'part.id', 'made.part_id').select(MADE_COLUMNS);
 
 /** All made records, newest first, without their sheets. */
 export async function madeRecords(db: Executor, ask: PageAsk): Promise<Page<MadeLine>> {

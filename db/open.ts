@@ -1,6 +1,7 @@
+import { existsSync, statSync } from 'node:fs';
 import SqliteFile from 'better-sqlite3';
 import { Kysely } from 'kysely';
-import { copyInto, copyIsDue, isUnreadable, whatIsWrong } from './backup.ts';
+import { copyInto, copyIsDue, isUnreadable, refuseDamaged } from './backup.ts';
 import { migrate, refuseNewer, versionOf } from './migrate.ts';
 import { migrations } from './migrations/all.ts';
 import { oneConnection } from './one-connection.ts';
@@ -18,13 +19,22 @@ export type Shop = {
 /** copies: the folder for copies, null for none (tests). now: ISO text. */
 export type Opening = { readonly copies: string | null; readonly now: string };
 
-function openSound(path: string): SqliteFile.Database {
+/** Up to this size a file is checked whole at every start: a few tenths of a second. */
+const SMALL_BYTES = 64 * 1024 * 1024;
+
+/** A large file is checked whole on the first start of a day, and before every copy. */
+function isToBeChecked(path: string, { copies, now }: Opening): boolean {
+  if (path === ':memory:' || !existsSync(path)) return false;
+  return statSync(path).size <= SMALL_BYTES || copies === null || copyIsDue(copies, now);
+}
+
+function openSound(path: string, opening: Opening): SqliteFile.Database {
   let file: SqliteFile.Database | null = null;
   try {
+    const toBeChecked = isToBeChecked(path, opening);
     file = new SqliteFile(path);
     file.pragma('busy_timeout = 5000');
-    const wrong = whatIsWrong(file);
-    if (wrong) throw new DamagedDatabase(path, wrong);
+    if (toBeChecked) refuseDamaged(file);
     file.pragma('journal_mode = WAL');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
@@ -51,7 +61,7 @@ async function bringUpToDate(db: Kysely<Schema>, file: SqliteFile.Database, path
 
 /** Opens the shop's file, or makes it. Throws DamagedDatabase, ForeignDatabase, NewerDatabase, MigrationFailed, or SQLite's own error (CANTOPEN, READONLY). */
 export async function openShop(path: string, opening: Opening): Promise<Shop> {
-  const file = openSound(path);
+  const file = openSound(path, opening);
   const db = new Kysely<Schema>({ dialect: oneConnection(file) });
   try {
     await bringUpToDate(db, file, path, opening);

@@ -61,7 +61,8 @@ export async function projects(db: Executor, ask: PageAsk): Promise<Page<Project
         .as('missing'),
       eb
         .selectFrom('part')
-        .innerJoin('routing', 'routing.part_id', 'part.id')
+        .crossJoin('routing')
+        .whereRef('routing.part_id', '=', 'part.id')
         .whereRef('part.project_id', '=', 'project.id')
         .where('routing.closed_on', 'is', null)
         .select(eb.fn.countAll<number>().as('n'))

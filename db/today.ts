@@ -126,7 +126,7 @@ export async function openWork(db: Executor, ask: PageAsk): Promise<Page<OpenWor
 /** A set-up that operations of several parts share. */
 export type SharedSetUp = { readonly setUpId: number; readonly setUp: SetUp; readonly work: readonly WorkLine[] };
 
-/** Operations still to be done of different parts that share a set-up, together; set-ups that most parts share come first. */
+/** Operations still to be done of different parts that share a set-up, together; set-ups that most parts share come first. 500 operations at most. */
 export async function sharedSetUps(db: Executor, most: number): Promise<SharedSetUp[]> {
   const shared = await db
     .selectFrom('routing')
@@ -147,7 +147,7 @@ export async function sharedSetUps(db: Executor, most: number): Promise<SharedSe
   const lines = await work(db)
     .where(stillToDo)
     .where('operation.set_up_id', 'in', ids)
-    .orderBy('part.mark')
+    .orderBy('routing.id', 'desc')
     .orderBy('operation.place_no')
     .limit(500)
     .execute();

@@ -68,10 +68,12 @@ const statements = [
     id integer primary key, project_id integer not null references project, assembly_id integer not null references assembly,
     set_id integer references wheel_set, name text not null, mark text not null unique check (mark <> ''),
     gear_id integer unique references gear, material text not null, way text, why text not null,
-    item_id integer unique references item, notes text not null, rev integer not null default 1) strict`,
+    item_id integer references item, notes text not null, rev integer not null default 1) strict`,
   `create index part_of_project on part (project_id, id)`,
   `create index part_of_assembly on part (assembly_id, id)`,
   `create index part_of_set on part (set_id, id)`,
+  // Not a plain unique column: missing parts would then be looked up by it, all of the shop's at once.
+  `create unique index one_place on part (item_id) where item_id is not null`,
   `create index part_missing on part (project_id, id) where item_id is null`,
   `create table reading (
     id integer primary key, item_id integer references item, operation_id integer references operation,

@@ -7,7 +7,7 @@ const statements = [
     cost_cents integer not null check (cost_cents >= 0), notes text not null, sheet text not null check (json_valid(sheet))) strict`,
   `create index made_of_part on made (part_id, id)`,
   `create virtual table found using fts5 (
-    kind unindexed, ref unindexed, title unindexed, text, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3 4')`,
+    kind unindexed, ref unindexed, title unindexed, text, tokenize = 'unicode61 remove_diacritics 2', prefix = '1 2 3 4 5 6 7')`,
   `create table found_place (kind text not null, ref integer not null, found_rowid integer not null unique, primary key (kind, ref)) strict, without rowid`,
   `create table device (
     id integer primary key, token_sha256 text not null unique, name text not null, paired_on text not null, seen_on text not null,

@@ -88,6 +88,15 @@ test.each(Object.keys(LISTS))('%s walks no whole table and sorts no whole answer
   }
 });
 
+test('missing parts are found machine by machine, not by all that is missing in the shop', async () => {
+  const { db, queries, planOf } = await recorded();
+  await projects(db, page);
+  await partsOfProject(db, 1, 'missing', page);
+  const steps = queries.flatMap(planOf);
+  expect(steps.filter((step) => step.includes('INDEX part_missing (project_id=?'))).toHaveLength(2);
+  expect(steps.filter((step) => step.includes('(item_id=?)'))).toEqual([]);
+});
+
 test('the check bites: a list without an index is found out', async () => {
   const { db, queries, planOf } = await recorded();
   await db.selectFrom('part').selectAll().where('notes', '=', '').orderBy('name').limit(5).execute();

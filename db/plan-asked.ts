@@ -1,0 +1,133 @@
+import { DomainError } from '../lib/figure/domain-error.ts';
+import type { ChosenCircle, PlanAsked, PlanBlank, Readings, WantedPart } from '../lib/routing/asked.ts';
+import { circlesFor } from '../lib/routing/chosen.ts';
+import type { ShopNow } from '../lib/routing/shop-now.ts';
+import type { Length } from '../lib/values/length.ts';
+import { blanksOf } from './blanks.ts';
+import type { Executor, Row } from './executor.ts';
+import { type ItemLine, item } from './items.ts';
+import type { OperationLine } from './operations.ts';
+import { type PartLine, part } from './parts.ts';
+import { readingsOf } from './readings.ts';
+import { backlashNow } from './shop-now.ts';
+import { spareOf } from './spares/spare-of.ts';
+import { stockOf } from './spares/stock-of.ts';
+
+/** The wheel to make, as lib takes it. Throws DomainError while nobody has said what the part is. */
+export function wantedOf({ name, mark, stored, material }: PartLine, backlash: Length): WantedPart {
+  if (!stored)
+    throw new DomainError({
+      given: `${mark} has no wheel on record.`,
+      limit: 'A routing with figures needs its teeth and pitch.',
+      tryThis: 'Type them on the page of the part first.',
+      about: ['part'],
+    });
+  const known = material === '' ? {} : { material: material as NonNullable<WantedPart['material']> };
+  return { name, mark, gear: stored.gear, backlash, ...known };
+}
+
+/** The spare as lib takes it. Throws DomainError for a thing without teeth. */
+async function spareFrom(db: Executor, thing: ItemLine) {
+  const spare = spareOf(thing, await readingsOf(db, { itemId: thing.id }));
+  if (spare) return spare;
+  throw new DomainError({
+    given: `${thing.name || `Drawer ${thing.id}`} has no teeth on record.`,
+    limit: 'Only a wheel can be cut again as one.',
+    tryThis: 'Choose a wheel, or make the part from stock.',
+    about: ['item'],
+  });
+}
+
+type Claimed = { readonly thing: ItemLine; readonly role: Row<'blank'>['role'] };
+
+/** What the part is made from, by the things promised to it; null when nothing is promised yet. */
+export async function blankFrom(db: Executor, claimed: readonly Claimed[]): Promise<PlanBlank | null> {
+  const by = (role: Claimed['role']) => claimed.find((one) => one.role === role)?.thing;
+  const [whole, hub, ring] = [by('whole'), by('hub'), by('ring')];
+  if (hub && ring) return { way: 'ring and hub', blank: { hub: await spareFrom(db, hub), ring: stockOf(ring) } };
+  if (!whole) return null;
+  if (whole.kind === 'wheel') return { way: 're-cut a spare', blank: await spareFrom(db, whole) };
+  return { way: 'make from stock', blank: stockOf(whole) };
+}
+
+async function claimedBy(db: Executor, routingId: number): Promise<Claimed[]> {
+  const claimed: Claimed[] = [];
+  for (const { item_id, role } of await blanksOf(db, routingId)) claimed.push({ thing: await item(db, item_id), role });
+  return claimed;
+}
+
+/** What was measured or typed at the operations of a routing, by operation and figure. */
+export function readingsOfRouting(lines: readonly OperationLine[]): Readings {
+  const found = lines.flatMap(({ key, figures }) =>
+    figures.flatMap(({ key: figure, shown, shownFrom }) =>
+      key === null || shownFrom === 'worked out' ? [] : [[`${key}/${figure}`, { value: shown, from: shownFrom }] as const],
+    ),
+  );
+  return Object.fromEntries(found);
+}
+
+/** The circle on which this part has been divided already: from then on it stays. */
+export function circleInUse(lines: readonly OperationLine[], { plates }: ShopNow): ChosenCircle | null {
+  const begun = lines.filter((line) => line.done_on !== null).flatMap((line) => line.needs);
+  for (const { need, tool_id } of begun) {
+    const plate = plates.find((one) => one.id === tool_id);
+    if (need.kind !== 'circle' || !plate) continue;
+    const side = plate.sides.findIndex((circles) => circles.includes(need.holes));
+    if (side >= 0) return { plateId: plate.id, side, circle: need.holes };
+  }
+  return null;
+}
+
+const MOST_TOGETHER = 60;
+
+/** Parts of open routings that are still to be divided, the oldest routing first. */
+async function partsToDivide(db: Executor): Promise<PartLine[]> {
+  const rows = await db
+    .selectFrom('routing')
+    .select('routing.part_id')
+    .where('routing.closed_on', 'is', null)
+    .where(({ exists, selectFrom }) =>
+      exists(
+        selectFrom('operation')
+          .innerJoin('need', 'need.operation_id', 'operation.id')
+          .select('operation.id')
+          .whereRef('operation.routing_id', '=', 'routing.id')
+          .where('need.kind', '=', 'circle')
+          .where('operation.done_on', 'is', null)
+          .where('operation.struck_on', 'is', null),
+      ),
+    )
+    .orderBy('routing.id', 'desc')
+    .limit(MOST_TOGETHER - 1)
+    .execute();
+  const parts: PartLine[] = [];
+  for (const { part_id } of rows.reverse()) parts.push(await part(db, part_id));
+  return parts;
+}
+
+/** Circles for these parts together with all that are being made, so that they stay on one plate: by the part's mark. */
+export async function circlesNow(db: Executor, more: readonly WantedPart[], shop: ShopNow): Promise<ReadonlyMap<string, ChosenCircle>> {
+  const backlash = await backlashNow(db);
+  const open = (await partsToDivide(db)).flatMap((one) => (one.stored ? [wantedOf(one, backlash)] : []));
+  const others = open.filter(({ mark }) => !more.some((one) => one.mark === mark));
+  const all = [...others, ...more].slice(-MOST_TOGETHER);
+  const anyCircle = shop.plates.some(({ sides }) => sides.flat().length > 0);
+  return all.length === 0 || !anyCircle ? new Map() : circlesFor(all, shop).byMark;
+}
+
+/**
+ * A stored routing as it would be asked for today, with what was measured and typed since; null for one that Backgear plans nothing for:
+ * bought, repaired, or without its blank.
+ */
+export async function planAsked(
+  db: Executor,
+  row: Row<'routing'>,
+  lines: readonly OperationLine[],
+  shop: ShopNow,
+): Promise<PlanAsked | null> {
+  const [of, blank] = [await part(db, row.part_id), await blankFrom(db, await claimedBy(db, row.id))];
+  if (!of.stored || !blank) return null;
+  const wanted = wantedOf(of, await backlashNow(db));
+  const circle = circleInUse(lines, shop) ?? (await circlesNow(db, [wanted], shop)).get(wanted.mark);
+  return { ...blank, wanted, shop, readings: readingsOfRouting(lines), ...(circle ? { circle } : {}) };
+}

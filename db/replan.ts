@@ -1,0 +1,154 @@
+import { DomainError } from '../lib/figure/domain-error.ts';
+import type { Figure } from '../lib/figure/figure.ts';
+import { printFigure } from '../lib/figure/print-value.ts';
+import { meets } from '../lib/routing/needs.ts';
+import type { PlannedOperation } from '../lib/routing/operation.ts';
+import { type Plan, planRouting } from '../lib/routing/plan.ts';
+import { rowOf } from './changes.ts';
+import { type Executor, together } from './executor.ts';
+import { acceptFigures, type StoredFigure } from './figures.ts';
+import { addNeeds, settleNeeds } from './needs.ts';
+import { addPlanned, type OperationLine, operationsOf } from './operations.ts';
+import { putAt } from './order.ts';
+import { planAsked } from './plan-asked.ts';
+import { setStale } from './routings.ts';
+import { setUpId } from './set-ups.ts';
+import { shopNow } from './shop-now.ts';
+
+/** What stands in the routing and what lib says of it today. plan null: nothing is planned for this way, or `refusal` says why not. */
+export type Today = { readonly lines: readonly OperationLine[]; readonly plan: Plan | null; readonly refusal: string };
+
+/** One thing that lib says otherwise by now. key: what it is accepted by. was, now: as printed; '' where there was or is none. */
+export type Changed = {
+  readonly key: string;
+  readonly operationId: number | null;
+  readonly operation: string;
+  readonly figure: string | null;
+  readonly name: string;
+  readonly was: string;
+  readonly now: string;
+};
+
+/** The plan of today, with what was measured and typed fed forward. Throws RecordNotFound. */
+export async function replan(db: Executor, routingId: number): Promise<Today> {
+  const [row, lines] = [await rowOf(db, 'routing', routingId), await operationsOf(db, routingId)];
+  try {
+    const asked = row.closed_on === null ? await planAsked(db, row, lines, await shopNow(db)) : null;
+    return { lines, plan: asked ? planRouting(asked) : null, refusal: '' };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { lines, plan: null, refusal: error.message };
+  }
+}
+
+/** A figure with its unit, as it is printed. */
+export function figureWords(figure: Figure): string {
+  const { text, unit } = printFigure(figure);
+  return unit ? `${text} ${unit}` : text;
+}
+
+const limitsKey = ({ limits }: Figure): string => JSON.stringify(limits ?? null);
+const isSame = (stored: Figure, now: Figure): boolean => figureWords(stored) === figureWords(now) && limitsKey(stored) === limitsKey(now);
+
+/** A figure that was measured or typed stands, whatever is worked out. */
+const stands = (stored: StoredFigure | undefined): boolean => stored !== undefined && stored.shownFrom !== 'worked out';
+
+function changedFigures(line: OperationLine, now: PlannedOperation): Changed[] {
+  const keys = [...new Set([...Object.keys(now.figures), ...line.figures.map(({ key }) => key)])];
+  return keys.flatMap((key): Changed[] => {
+    const [stored, planned] = [line.figures.find((one) => one.key === key), now.figures[key]];
+    if (stands(stored) || (stored && planned && isSame(stored.figure, planned))) return [];
+    const words = { was: stored ? figureWords(stored.figure) : '', now: planned ? figureWords(planned) : '' };
+    const name = planned?.name ?? stored?.figure.name ?? key;
+    return [{ key: `${now.key}/${key}`, operationId: line.id, operation: line.title, figure: key, name, ...words }];
+  });
+}
+
+function changedSetUp(line: OperationLine, now: PlannedOperation): Changed[] {
+  if (line.setUp.key === now.setUp.key) return [];
+  const words = { name: 'set-up', was: line.setUp.says, now: now.setUp.says };
+  return [{ key: `${now.key}/`, operationId: line.id, operation: line.title, figure: null, ...words }];
+}
+
+/** Everything that lib says otherwise than what is printed. What is done or struck out stays as it is. */
+export function changesSince({ lines, plan }: Today): Changed[] {
+  if (!plan) return [];
+  return plan.operations.flatMap((now): Changed[] => {
+    const line = lines.find((one) => one.key === now.key);
+    if (!line)
+      return [{ key: now.key, operationId: null, operation: now.title, figure: null, name: 'a further operation', was: '', now: now.title }];
+    if (line.state === 'done' || line.state === 'struck out') return [];
+    return [...changedSetUp(line, now), ...changedFigures(line, now)];
+  });
+}
+
+/** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
+export async function refreshStale(db: Executor, routingId: number): Promise<void> {
+  await setStale(db, routingId, changesSince(await replan(db, routingId)).length > 0);
+}
+
+/** The same for everything that is being made: after a change of tools, machines or defaults. */
+export async function refreshAllStale(db: Executor): Promise<void> {
+  const open = await db.selectFrom('routing').select('id').where('closed_on', 'is', null).execute();
+  for (const { id } of open) await refreshStale(db, id);
+}
+
+/** The same for the routing that makes a part, if there is one: after a change of its wheel. */
+export async function refreshStaleOfPart(db: Executor, partId: number): Promise<void> {
+  const open = await db.selectFrom('routing').select('id').where('part_id', '=', partId).where('closed_on', 'is', null).executeTakeFirst();
+  if (open) await refreshStale(db, open.id);
+}
+
+/** The figures of an operation with those accepted in place of what was printed. */
+function figuresAfter(line: OperationLine, now: PlannedOperation, accepted: ReadonlySet<string>): Record<string, Figure> {
+  const takes = (key: string): boolean => accepted.has(`${now.key}/${key}`);
+  const kept = line.figures.filter(({ key }) => !takes(key)).map(({ key, figure }) => [key, figure] as const);
+  const changed = Object.entries(now.figures).filter(([key]) => takes(key));
+  const found = new Map([...kept, ...changed]);
+  const order = [...Object.keys(now.figures), ...line.figures.map(({ key }) => key)];
+  return Object.fromEntries([...new Set(order)].flatMap((key) => (found.has(key) ? [[key, found.get(key) as Figure]] : [])));
+}
+
+/** Set-up, needs, limits and cautions of the plan; what the owner may have written himself stays: title, steps, notes. */
+async function takeOver(db: Executor, line: OperationLine, now: PlannedOperation): Promise<void> {
+  const columns = {
+    set_up_id: await setUpId(db, now.setUp),
+    measures: JSON.stringify(now.measures),
+    cautions: JSON.stringify(now.cautions),
+    minutes_planned: Math.round(now.minutes),
+  };
+  await db.updateTable('operation').set(columns).where('id', '=', line.id).execute();
+  await db.deleteFrom('need').where('operation_id', '=', line.id).execute();
+  await addNeeds(db, line.id, now.needs);
+}
+
+async function acceptOf(db: Executor, line: OperationLine, now: PlannedOperation, accepted: ReadonlySet<string>): Promise<void> {
+  await acceptFigures(db, line.id, line.rev, figuresAfter(line, now, accepted));
+  await takeOver(db, line, now);
+}
+
+/** A further operation goes behind the last of those that it follows. */
+async function addFurther(db: Executor, routingId: number, now: PlannedOperation): Promise<void> {
+  const lines = await operationsOf(db, routingId);
+  const before = lines.filter(({ key }) => key !== null && now.after.includes(key)).map((line) => line.place_no);
+  const at = Math.max(0, ...before) + 1;
+  await putAt(db, routingId, await addPlanned(db, routingId, at, now), at);
+}
+
+/**
+ * Accepts what lib says today in place of what was printed: these changes by their keys, or all. What is done, typed or measured stays.
+ * Throws RecordNotFound.
+ */
+export const acceptChanges = (db: Executor, routingId: number, keys: readonly string[] | 'all'): Promise<void> =>
+  together(db, async (trx) => {
+    const today = await replan(trx, routingId);
+    const open = changesSince(today).filter(({ key }) => keys === 'all' || keys.includes(key));
+    const accepted = new Set(open.map(({ key }) => key));
+    for (const now of today.plan?.operations ?? []) {
+      const line = today.lines.find((one) => one.key === now.key);
+      if (!line && accepted.has(now.key)) await addFurther(trx, routingId, now);
+      if (line && open.some((one) => one.operationId === line.id)) await acceptOf(trx, line, now, accepted);
+    }
+    await settleNeeds(trx, meets);
+    await refreshStale(trx, routingId);
+  });

@@ -1,0 +1,141 @@
+import { expect, test } from 'vitest';
+import type { Executor } from '../../db/executor.ts';
+import { itemsOfSet } from '../../db/items.ts';
+import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
+import { openRouting, openRoutings } from '../../db/open-routing.ts';
+import { partsOfSet } from '../../db/parts.ts';
+import { acceptChanges, changesSince, figureWords, refreshStale, replan } from '../../db/replan.ts';
+import { routing } from '../../db/routings.ts';
+import { setSetting } from '../../db/settings.ts';
+import { backlashNow, shopNow } from '../../db/shop-now.ts';
+import { addTool } from '../../db/tools.ts';
+import { inches } from '../../lib/values/length.ts';
+import { aShop, halvorsen, NOW } from './bench.ts';
+
+const TOOL = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kept_in: '', notes: '' } as const;
+const CIRCLES = [
+  [15, 16, 17, 18, 19, 20],
+  [21, 23, 27, 29, 31, 33],
+  [37, 39, 41, 43, 47, 49],
+];
+
+/** The tool drawer of the first story, as far as dividing goes. */
+async function dividing(db: Executor): Promise<void> {
+  await addTool(db, { ...TOOL, name: 'the head', details: { kind: 'head', turns: 40, backPin: false, oneIdler: null } });
+  for (const [at, circles] of CIRCLES.entries())
+    await addTool(db, { ...TOOL, name: `plate ${at + 1}`, details: { kind: 'plate', sides: [circles] } });
+}
+
+async function firstStory(db: Executor) {
+  const { set } = await halvorsen(db);
+  await dividing(db);
+  const [parts, things] = [await partsOfSet(db, set.id), await itemsOfSet(db, set.id)];
+  const missing = (teeth: number): number => parts.find((one) => one.stored?.gear.teeth === teeth)?.id ?? 0;
+  const spare = (teeth: number): number => things.find((one) => one.stored?.gear.teeth === teeth && one.state === 'spare')?.id ?? 0;
+  return { missing, spare };
+}
+
+const shownIn = async (db: Executor, routingId: number, operation: string, figure: string): Promise<string> => {
+  const line = (await operationsOf(db, routingId)).find((one) => one.key === operation);
+  const found = line?.figures.find((one) => one.key === figure);
+  return found ? figureWords(found.figure) : `no ${operation}/${figure}`;
+};
+
+const lineOf = async (db: Executor, routingId: number, key: string) => {
+  const found = (await operationsOf(db, routingId)).find((one) => one.key === key);
+  if (!found) throw new Error(key);
+  return found;
+};
+
+test('story 1: both wheels opened together stay on the second plate, and wait for mandrel and cutter', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const [first = 0, second = 0] = await openRoutings(
+    db,
+    [
+      { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] },
+      { partId: missing(28), way: 're-cut a spare', itemIds: [spare(34)] },
+    ],
+    NOW,
+  );
+  // derived: 40/22 = 1 27/33 and 40/28 = 1 9/21; 33 and 21 are both on the second of the three plates
+  expect(await shownIn(db, first, 'plate', 'crank')).toBe('1 turn + 27 spaces on 33');
+  expect(await shownIn(db, second, 'plate', 'crank')).toBe('1 turn + 9 spaces on 21');
+  expect((await lineOf(db, first, 'plate')).setUp.key).toBe((await lineOf(db, second, 'plate')).setUp.key);
+  const waits = (await operationsOf(db, first)).flatMap((line) => line.waits).filter((wait) => wait.for === 'tool');
+  expect(waits[0]).toMatchObject({ need: { kind: 'mandrel' } });
+  expect(waits.map((wait) => wait.for === 'tool' && wait.need.kind)).toContain('cutter');
+  expect((await routing(db, first)).stale).toBe(0);
+});
+
+test('opened one after another, the joint choice still holds, and nothing is stale', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const first = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
+  await openRouting(db, { partId: missing(28), way: 're-cut a spare', itemIds: [spare(34)] }, NOW);
+  expect(changesSince(await replan(db, first))).toEqual([]);
+  expect((await routing(db, first)).stale).toBe(0);
+});
+
+test('a taken spare or a second routing opens nothing at all', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const choice = { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] } as const;
+  const taken = { partId: missing(28), way: 're-cut a spare', itemIds: [spare(31)] } as const;
+  await expect(openRoutings(db, [choice, taken], NOW)).rejects.toMatchObject({ name: 'ItemTaken' });
+  expect(await db.selectFrom('routing').selectAll().execute()).toEqual([]);
+  await openRouting(db, choice, NOW);
+  await expect(openRouting(db, { ...choice, itemIds: [spare(34)] }, NOW)).rejects.toMatchObject({ name: 'RoutingOpen' });
+  await expect(openRouting(db, { ...taken, itemIds: [] }, NOW)).rejects.toMatchObject({ name: 'DomainError' });
+});
+
+test('a measured blank feeds the depth after it: was and now, until accepted', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const id = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
+  const blank = await lineOf(db, id, 'blank');
+  const reading = { what: 'outside', value: { length: inches(2.996) }, read_on: NOW, instrument: 'micrometer' } as const;
+  await noteMeasured(db, blank.id, blank.rev, [{ figure: 'outside', reading }]);
+  await refreshStale(db, id);
+  expect((await routing(db, id)).stale).toBe(1);
+  const changed = changesSince(await replan(db, id));
+  const depth = changed.find((one) => one.operation.length > 0 && one.name.includes('depth'));
+  // derived: 0.2696 less half of what the blank is under size, 0.2696 - 0.0020
+  expect(depth).toMatchObject({ was: '0.2696 in', now: '0.2676 in' });
+  await acceptChanges(db, id, [depth?.key ?? '']);
+  expect(changesSince(await replan(db, id)).map((one) => one.key)).not.toContain(depth?.key);
+  await acceptChanges(db, id, 'all');
+  expect(changesSince(await replan(db, id))).toEqual([]);
+  expect((await routing(db, id)).stale).toBe(0);
+  expect((await lineOf(db, id, 'blank')).figures.find((one) => one.key === 'outside')).toMatchObject({ shownFrom: 'measured' });
+});
+
+test('what is done keeps what it was done by', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const id = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
+  const solid = await lineOf(db, id, 'solid');
+  await markDone(db, solid.id, solid.rev, { on: NOW, minutes: 10, measured: [] });
+  await setSetting(db, 'unit', 'mm');
+  const changed = changesSince(await replan(db, id));
+  expect(changed.length).toBeGreaterThan(0);
+  expect(changed.some((one) => one.operationId === solid.id)).toBe(false);
+});
+
+test('a way that Backgear plans nothing for opens empty, to be filled by hand', async () => {
+  const { db } = await aShop();
+  const { missing } = await firstStory(db);
+  const id = await openRouting(db, { partId: missing(22), way: 'buy', itemIds: [] }, NOW);
+  expect(await operationsOf(db, id)).toEqual([]);
+  expect(await replan(db, id)).toMatchObject({ plan: null, refusal: '' });
+});
+
+test('the defaults as delivered, and as typed', async () => {
+  const { db } = await aShop();
+  expect(await shopNow(db)).toMatchObject({ cleanUp: inches(0.01), paper: inches(0.001), convention: 'low end', unit: null, lathe: null });
+  await setSetting(db, 'cleanUp', '0.5 mm');
+  await setSetting(db, 'paper', 'nonsense');
+  await setSetting(db, 'convention', 'treatise');
+  expect(await shopNow(db)).toMatchObject({ cleanUp: 500_000, paper: inches(0.001), convention: 'treatise' });
+  expect(await backlashNow(db)).toBe(0);
+});
