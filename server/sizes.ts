@@ -1,0 +1,29 @@
+import type { Length, LengthUnit } from '../lib/values/length.ts';
+import { type LengthForm, printLength } from '../lib/values/print.ts';
+import type { FigureView } from './page.ts';
+
+const otherForm = (unit: LengthUnit): LengthForm => (unit === 'in' ? { unit: 'mm', places: 3 } : { unit: 'in', places: 4 });
+
+/** "1 1/4 in", as it was typed. */
+export const sizeWords = (length: Length, form: LengthForm): string => `${printLength(length, form)} ${form.unit}`;
+
+const BARE = { symbol: '', mark: '', was: '', revision: '', limits: '', working: null } as const;
+
+/** A size that is on record, as a dimension: as it was typed, the other unit below. Null: nobody has measured it. */
+export function sizeView(key: string, name: string, length: Length | null, form: LengthForm | undefined): FigureView {
+  if (length === null) return { ...BARE, key, name, text: 'not measured', unit: '', other: '', words: true };
+  const shown = form ?? { unit: 'in', places: 4 };
+  const other = otherForm(shown.unit);
+  return { ...BARE, key, name, text: printLength(length, shown), unit: shown.unit, other: sizeWords(length, other), words: false };
+}
+
+/** A number or words that are on record, as a figure without working. */
+export const factView = (key: string, name: string, text: string, unit = ''): FigureView => ({
+  ...BARE,
+  key,
+  name,
+  text,
+  unit,
+  other: '',
+  words: !/^[\d.,−]+$/.test(text),
+});
