@@ -1,9 +1,11 @@
 import * as devices from './devices/routes.ts';
+import * as assemblies from './machines/assembly-routes.ts';
+import * as machines from './machines/routes.ts';
 import * as search from './search/routes.ts';
 import * as shop from './shop/routes.ts';
 import * as sums from './sums/routes.ts';
 import * as today from './today/routes.ts';
-import { get, getTrusted, postBare, postByAnyone, type Route } from './visit.ts';
+import { get, getTrusted, post, postBare, postByAnyone, type Route } from './visit.ts';
 
 /** The table of contents: every page and every change, by address. Handlers live in the folder of their area. */
 export const PAGES: readonly Route[] = [
@@ -16,6 +18,20 @@ export const PAGES: readonly Route[] = [
 
   // Search
   get('/search', search.search),
+
+  // Machines under restoration
+  get('/machines', machines.list),
+  getTrusted('/machines/new', machines.askNew),
+  post('/machines', machines.add),
+  get('/machines/:id', machines.one),
+  getTrusted('/machines/:id/edit', machines.askEdit),
+  post('/machines/:id', machines.save),
+  post('/machines/:id/close', machines.close),
+  post('/machines/:id/reopen', machines.reopen),
+  getTrusted('/machines/:id/assemblies/new', assemblies.askNew),
+  post('/machines/:id/assemblies', assemblies.add),
+  getTrusted('/assemblies/:id/edit', assemblies.askEdit),
+  post('/assemblies/:id', assemblies.save),
 
   // Sums
   get('/sums', sums.contents),

@@ -1,4 +1,5 @@
 import type { DeviceViews } from './devices/view-model.ts';
+import type { MachineViews } from './machines/view-model.ts';
 import type {
   AnswerView,
   AtMachineView,
@@ -74,7 +75,7 @@ export interface CommonPages {
 }
 
 /** Every template with its data. A page builder adds the interface of an area here, and to nothing else. */
-export interface Views extends Layouts, Partials, CommonPages, DeviceViews, SearchViews, ShopViews, SumViews, TodayViews {}
+export interface Views extends Layouts, Partials, CommonPages, DeviceViews, MachineViews, SearchViews, ShopViews, SumViews, TodayViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */
