@@ -5,6 +5,7 @@ import * as search from './search/routes.ts';
 import * as shop from './shop/routes.ts';
 import * as sums from './sums/routes.ts';
 import * as today from './today/routes.ts';
+import * as tools from './tools/routes.ts';
 import { get, getTrusted, post, postBare, postByAnyone, type Route } from './visit.ts';
 
 /** The table of contents: every page and every change, by address. Handlers live in the folder of their area. */
@@ -15,6 +16,8 @@ export const PAGES: readonly Route[] = [
   // Shop
   get('/shop', shop.choose),
   postBare('/shop', shop.open),
+  getTrusted('/shop/anew', shop.askAnew),
+  postBare('/shop/anew', shop.anew),
 
   // Search
   get('/search', search.search),
@@ -44,4 +47,17 @@ export const PAGES: readonly Route[] = [
   postBare('/devices/:id/revoke', devices.revoke),
   get('/pair/:code', devices.askPair),
   postByAnyone('/pair/:code', devices.doPair),
+
+  // Tools
+  get('/tools', tools.list),
+  getTrusted('/tools/new/:kind', tools.ask),
+  post('/tools/new/:kind', tools.add),
+  get('/tools/:id', tools.one),
+  getTrusted('/tools/:id/edit', tools.edit),
+  post('/tools/:id/edit', tools.save),
+  post('/tools/:id/lend', tools.lend),
+  post('/tools/:id/back', tools.comeBack),
+  post('/tools/:id/wear', tools.wear),
+  post('/tools/:id/retire', tools.retire),
+  post('/tools/:id/put-back', tools.putBack),
 ];

@@ -29,6 +29,7 @@ import type { SearchViews } from './search/view-model.ts';
 import type { ShopViews } from './shop/view-model.ts';
 import type { SumViews } from './sums/view-model.ts';
 import type { TodayViews } from './today/view-model.ts';
+import type { ToolViews } from './tools/view-model.ts';
 
 /** The three layouts: what a page must hand over to stand in them. */
 export interface Layouts {
@@ -75,7 +76,17 @@ export interface CommonPages {
 }
 
 /** Every template with its data. A page builder adds the interface of an area here, and to nothing else. */
-export interface Views extends Layouts, Partials, CommonPages, DeviceViews, MachineViews, SearchViews, ShopViews, SumViews, TodayViews {}
+export interface Views
+  extends Layouts,
+    Partials,
+    CommonPages,
+    DeviceViews,
+    MachineViews,
+    SearchViews,
+    ShopViews,
+    SumViews,
+    TodayViews,
+    ToolViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */
