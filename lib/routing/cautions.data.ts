@@ -12,7 +12,7 @@ export const CAUTIONS = {
     says: 'A bumpy cut: key out, chuck within its speed, tool short, tailstock up. Stand out of line with the work.',
     weight: 'danger',
   },
-  screwedNose: { name: 'Screwed nose', says: 'The chuck can unscrew: no braking, no running backwards.', weight: 'danger' },
+  screwedNose: { name: 'Screwed nose', says: 'Chuck or driver can unscrew: no braking, no running backwards.', weight: 'danger' },
   iron: { name: 'Iron', says: 'Cut it dry, cover the ways, and wear a mask against the dust.', weight: 'beware' },
   phenolic: {
     name: 'Phenolic',

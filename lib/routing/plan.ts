@@ -1,10 +1,17 @@
 import type { PlanAsked } from './asked.ts';
-import { jobOf } from './job.ts';
+import { type Job, jobOf } from './job.ts';
 import type { PlannedOperation } from './operation.ts';
 import { sayTyped } from './readings.ts';
 import { recut } from './recut.ts';
+import { ringOnHub } from './ring.ts';
+import { fromStock } from './stock.ts';
 
 export type Plan = { readonly operations: readonly PlannedOperation[] };
+
+function operationsOf(job: Job, asked: PlanAsked): readonly PlannedOperation[] {
+  if (asked.way === 're-cut a spare') return recut(job, asked.blank);
+  return asked.way === 'make from stock' ? fromStock(job, asked.blank) : ringOnHub(job, asked.blank);
+}
 
 /**
  * The routing of one gear: every operation in order, with set-up, tooling, figures, what to measure and the cautions.
@@ -13,6 +20,6 @@ export type Plan = { readonly operations: readonly PlannedOperation[] };
  */
 export function planRouting(asked: PlanAsked): Plan {
   const job = jobOf(asked);
-  const operations = asked.way === 're-cut a spare' ? recut(job, asked.blank) : [];
+  const operations = operationsOf(job, asked);
   return { operations: operations.map((operation) => sayTyped(operation, asked.readings)) };
 }

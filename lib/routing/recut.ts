@@ -1,10 +1,11 @@
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
+import { checkBlank, edges } from './blank.ts';
 import { countAndMeasure, fileTest, layOut, soundEnough, spareNow, spareVerdict } from './inspect.ts';
 import type { Job } from './job.ts';
 import { boreWork, mandrelPhase } from './mandrel.ts';
 import type { PlannedOperation } from './operation.ts';
 import { teethPhases } from './teeth.ts';
-import { checkBlank, edges, faceOff, turnDown } from './turn.ts';
+import { faceOff, turnDown } from './turn.ts';
 
 const last = (operations: readonly PlannedOperation[], otherwise: string): string => operations[operations.length - 1]?.key ?? otherwise;
 

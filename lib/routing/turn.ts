@@ -2,19 +2,17 @@ import { SAME_WITHIN } from '../blanks/judgements.data.ts';
 import type { Caution, Figure, From } from '../figure/figure.ts';
 import { givenLength } from '../figure/given-length.ts';
 import { dialFigure } from '../turning/dial.sums.ts';
-import { blankRunOutLimit, faceRunOutLimit } from '../turning/limits.ts';
 import { nextDialMove } from '../turning/next-move.sums.ts';
 import { turningPlan } from '../turning/passes.sums.ts';
 import { add, half, type Length, nanometres, subtract } from '../values/length.ts';
 import { CAUTIONS } from './cautions.data.ts';
-import { outsideOf } from './inspect.ts';
 import type { Job } from './job.ts';
 import { type LatheSpeed, latheSpeed } from './lathe-speeds.ts';
 import { latheCautions } from './material-words.ts';
 import { MINUTES } from './minutes.data.ts';
 import type { PlannedOperation, SetUp } from './operation.ts';
 import { lengthRead, standing, withFrom } from './readings.ts';
-import { atMost, measure, notKnown, operation } from './written.ts';
+import { notKnown, operation } from './written.ts';
 
 /** What is turned down, from what. root null: no old teeth. part: put before the keys where a routing turns twice. */
 export type Turning = {
@@ -26,6 +24,9 @@ export type Turning = {
   readonly needs: PlannedOperation['needs'];
   readonly after: string;
 };
+
+const titled = (part: Turning['part'], title: string): string =>
+  part === '' ? title : `Hub: ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 
 type Plan = ReturnType<typeof turningPlan>;
 
@@ -61,8 +62,8 @@ function throughTeeth(job: Job, turning: Turning, { figures }: Plan, cautions: r
   const cut = latheSpeed(job, { diameter: turning.old.outside, cut: 'interrupted turning', passes: passes(figures.passesThrough) });
   return [
     operation({
-      key: `${turning.part}through teeth`,
-      title: 'Turn through the old teeth to their roots',
+      key: `${turning.part}through-teeth`,
+      title: titled(turning.part, 'Turn through the old teeth to their roots'),
       setUp: turning.setUp,
       steps: [
         'Touch the tips with the work turning slowly; set the dial to 0 there.',
@@ -94,7 +95,7 @@ function solid(job: Job, turning: Turning, { figures }: Plan, after: string): Pl
   const rough = standing({}, '', '', figures.roughTo).length;
   return operation({
     key: `${part}solid`,
-    title: 'Turn solid, leaving the last cuts',
+    title: titled(part, 'Turn solid, leaving the last cuts'),
     setUp,
     steps: ['Go on in solid cuts to the size to rough to.', 'Measure the diameter and write it down: the last cuts go by it.'],
     figures: {
@@ -157,7 +158,7 @@ function lastCuts(job: Job, turning: Turning, { figures }: Plan): PlannedOperati
   const cut = latheSpeed(job, { diameter: wanted, cut: 'turning', finish: true, passes: 2 });
   return operation({
     key,
-    title: 'Two measured last cuts',
+    title: titled(part, 'Two measured last cuts'),
     setUp,
     steps: [
       'Set the first cut, take it, stop, measure.',
@@ -222,55 +223,3 @@ export function faceOff(job: Job, is: Length | null, after: string): readonly Pl
     }),
   ];
 }
-
-/** Of a wheel that is rolled, not of one that is cut with a form. */
-const BY_HOB = 'Undercut';
-
-/** Size and run-out of the blank, written down: the depth of the teeth goes by them. */
-export function checkBlank(job: Job, after: string): PlannedOperation {
-  const outside = job.blank.figures.outsideDiameter;
-  const size = outsideOf(job);
-  const runOut = atMost('Run-out of the blank against the bore, full reading', 't', blankRunOutLimit(size), job.unit);
-  const face = atMost('Run-out of the face', 'tf', faceRunOutLimit(size), job.unit);
-  const gone = 'Metal gone: the tips come out short. The depth is dialled less by half of what is gone.';
-  return operation({
-    key: 'blank',
-    title: 'Write down the size and run-out of the blank',
-    setUp: job.lathe,
-    steps: ['Measure the outside in three places.', 'Indicator on the outside, then on the face near the rim: one full turn by hand.'],
-    figures: { outside, rootDiameter: job.blank.figures.rootDiameter, runOut, faceRunOut: face },
-    measures: [
-      measure('outside', outside, 'Outside diameter', gone, 'Metal left: another cut.'),
-      measure('runOut', runOut, 'Run-out of the blank', '', 'True it now: once the teeth are cut it cannot be trued.'),
-      measure('faceRunOut', face, 'Run-out of the face', '', 'Face it again, or see what sits behind it.'),
-    ],
-    needs: job.mandrel,
-    cautions: job.blank.cautions.filter(({ name }) => name !== BY_HOB),
-    minutes: MINUTES.checkBlank,
-    after: [after],
-  });
-}
-
-/** Edges broken, and the old chamfer if it had one. */
-export const edges = (job: Job, after: string): readonly PlannedOperation[] => [
-  operation({
-    key: 'edges',
-    title: 'Break the edges 0.010 in (0.25 mm)',
-    setUp: job.lathe,
-    steps: ['Break both rims evenly, all round.'],
-    needs: job.mandrel,
-    cautions: [CAUTIONS.burrs],
-    minutes: MINUTES.edges,
-    after: [after],
-  }),
-  operation({
-    key: 'chamfer',
-    title: 'Chamfer as the original had',
-    setUp: job.lathe,
-    must: false,
-    steps: ['Look at a sound wheel of the set; give this one the same chamfer.'],
-    needs: job.mandrel,
-    minutes: MINUTES.chamfer,
-    after: ['edges'],
-  }),
-];
