@@ -1,14 +1,15 @@
 import { DomainError } from '../lib/figure/domain-error.ts';
-import type { Figure } from '../lib/figure/figure.ts';
+import type { Figure, Value } from '../lib/figure/figure.ts';
 import { printFigure } from '../lib/figure/print-value.ts';
 import { meets } from '../lib/routing/needs.ts';
 import type { PlannedOperation } from '../lib/routing/operation.ts';
 import { type Plan, planRouting } from '../lib/routing/plan.ts';
+import { type FigureChanged, type StoredOperation, whatChanged } from '../lib/routing/stale.ts';
 import { rowOf } from './changes.ts';
 import { type Executor, together } from './executor.ts';
-import { acceptFigures, type StoredFigure } from './figures.ts';
+import { acceptFigures } from './figures.ts';
 import { addNeeds, settleNeeds } from './needs.ts';
-import { addPlanned, type OperationLine, operationsOf } from './operations.ts';
+import { addPlanned, type OperationLine, operationsOf, strikeOut } from './operations.ts';
 import { putAt } from './order.ts';
 import { planAsked } from './plan-asked.ts';
 import { setStale } from './routings.ts';
@@ -47,41 +48,56 @@ export function figureWords(figure: Figure): string {
   return unit ? `${text} ${unit}` : text;
 }
 
-const limitsKey = ({ limits }: Figure): string => JSON.stringify(limits ?? null);
-const isSame = (stored: Figure, now: Figure): boolean => figureWords(stored) === figureWords(now) && limitsKey(stored) === limitsKey(now);
+const inWords = (value: Value | null, like: Figure): string => (value === null ? '' : figureWords({ ...like, value }));
 
-/** A figure that was measured or typed stands, whatever is worked out. */
-const stands = (stored: StoredFigure | undefined): boolean => stored !== undefined && stored.shownFrom !== 'worked out';
+/** What was printed, as lib compares it. What is done or struck out keeps its figures, as do those that were measured or typed. */
+const storedAs = ({ key, state, figures }: OperationLine & { readonly key: string }): StoredOperation => ({
+  key,
+  done: state === 'done' || state === 'struck out',
+  figures: figures.map((one) => ({ key: one.key, shown: one.figure.value, typed: one.shownFrom !== 'worked out' })),
+});
 
-function changedFigures(line: OperationLine, now: PlannedOperation): Changed[] {
-  const keys = [...new Set([...Object.keys(now.figures), ...line.figures.map(({ key }) => key)])];
-  return keys.flatMap((key): Changed[] => {
-    const [stored, planned] = [line.figures.find((one) => one.key === key), now.figures[key]];
-    if (stands(stored) || (stored && planned && isSame(stored.figure, planned))) return [];
-    const words = { was: stored ? figureWords(stored.figure) : '', now: planned ? figureWords(planned) : '' };
-    const name = planned?.name ?? stored?.figure.name ?? key;
-    return [{ key: `${now.key}/${key}`, operationId: line.id, operation: line.title, figure: key, name, ...words }];
-  });
+type Planned = OperationLine & { readonly key: string };
+const isPlanned = (line: OperationLine): line is Planned => line.key !== null;
+
+function figureChange(lines: readonly Planned[], plan: Plan, { operation, figure, was, now }: FigureChanged): Changed[] {
+  const line = lines.find((one) => one.key === operation);
+  const planned = plan.operations.find(({ key }) => key === operation)?.figures[figure];
+  const like = planned ?? line?.figures.find(({ key }) => key === figure)?.figure;
+  if (!line || !like) return [];
+  const words = { name: like.name, was: inWords(was, like), now: inWords(now, like) };
+  return [{ key: `${operation}/${figure}`, operationId: line.id, operation: line.title, figure, ...words }];
 }
 
-function changedSetUp(line: OperationLine, now: PlannedOperation): Changed[] {
+function changedSetUp(line: Planned, now: PlannedOperation): Changed[] {
   if (line.setUp.key === now.setUp.key) return [];
   const words = { name: 'set-up', was: line.setUp.says, now: now.setUp.says };
   return [{ key: `${now.key}/`, operationId: line.id, operation: line.title, figure: null, ...words }];
 }
 
-/** Everything that lib says otherwise than what is printed. What is done or struck out stays as it is. */
-export function changesSince({ lines, plan }: Today): Changed[] {
+const further = (now: PlannedOperation): Changed => ({
+  ...{ key: now.key, operationId: null, operation: now.title, figure: null },
+  ...{ name: 'a further operation', was: '', now: now.title },
+});
+
+const dropped = (line: Planned): Changed => ({
+  ...{ key: line.key, operationId: line.id, operation: line.title, figure: null },
+  ...{ name: 'no longer wanted', was: line.title, now: '' },
+});
+
+/** Everything that lib says otherwise than what is printed, in the order of the work. */
+export function changesSince({ lines: all, plan }: Today): Changed[] {
   if (!plan) return [];
-  return plan.operations.flatMap((now): Changed[] => {
-    const line = lines.find((one) => one.key === now.key);
-    if (!line)
-      return [
-        { key: now.key, operationId: null, operation: now.title, figure: null, name: 'a further operation', was: '', now: now.title },
-      ];
-    if (line.state === 'done' || line.state === 'struck out') return [];
-    return [...changedSetUp(line, now), ...changedFigures(line, now)];
-  });
+  const lines = all.filter(isPlanned);
+  const { figures, added, removed } = whatChanged(lines.map(storedAs), plan);
+  const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
+  const setUps = open.flatMap((line) => plan.operations.filter(({ key }) => key === line.key).flatMap((now) => changedSetUp(line, now)));
+  return [
+    ...plan.operations.filter(({ key }) => added.includes(key)).map(further),
+    ...open.filter(({ key }) => removed.includes(key)).map(dropped),
+    ...setUps,
+    ...figures.flatMap((one) => figureChange(lines, plan, one)),
+  ];
 }
 
 /** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
@@ -137,20 +153,38 @@ async function addFurther(db: Executor, routingId: number, now: PlannedOperation
   await putAt(db, routingId, await addPlanned(db, routingId, at, now), at);
 }
 
+/** One operation of the plan, as far as its changes were accepted. */
+async function acceptPlanned(
+  db: Executor,
+  routingId: number,
+  { lines }: Today,
+  now: PlannedOperation,
+  open: readonly Changed[],
+): Promise<void> {
+  const line = lines.find((one) => one.key === now.key);
+  if (!line && open.some(({ key }) => key === now.key)) await addFurther(db, routingId, now);
+  if (line && open.some(({ operationId }) => operationId === line.id)) await acceptOf(db, line, now, new Set(open.map(({ key }) => key)));
+}
+
+/** What is no longer wanted is struck out: it may come back. */
+async function strikeDropped(db: Executor, { lines, plan }: Today, open: readonly Changed[], on: string): Promise<void> {
+  const wanted = (key: string | null): boolean => plan?.operations.some((one) => one.key === key) ?? true;
+  for (const line of lines) {
+    const accepted = open.some(({ key, operationId }) => operationId === line.id && key === line.key);
+    if (accepted && !wanted(line.key)) await strikeOut(db, line.id, line.rev, on);
+  }
+}
+
 /**
  * Accepts what lib says today in place of what was printed: these changes by their keys, or all. What is done, typed or measured stays.
  * Throws RecordNotFound.
  */
-export const acceptChanges = (db: Executor, routingId: number, keys: readonly string[] | 'all'): Promise<void> =>
+export const acceptChanges = (db: Executor, routingId: number, keys: readonly string[] | 'all', now: string): Promise<void> =>
   together(db, async (trx) => {
     const today = await replan(trx, routingId);
     const open = changesSince(today).filter(({ key }) => keys === 'all' || keys.includes(key));
-    const accepted = new Set(open.map(({ key }) => key));
-    for (const now of today.plan?.operations ?? []) {
-      const line = today.lines.find((one) => one.key === now.key);
-      if (!line && accepted.has(now.key)) await addFurther(trx, routingId, now);
-      if (line && open.some((one) => one.operationId === line.id)) await acceptOf(trx, line, now, accepted);
-    }
+    for (const planned of today.plan?.operations ?? []) await acceptPlanned(trx, routingId, today, planned, open);
+    await strikeDropped(trx, today, open, now);
     await settleNeeds(trx, meets);
     await refreshStale(trx, routingId);
   });

@@ -10,7 +10,7 @@ import { setSetting } from '../../db/settings.ts';
 import { backlashNow, shopNow } from '../../db/shop-now.ts';
 import { addTool } from '../../db/tools.ts';
 import { inches } from '../../lib/values/length.ts';
-import { aShop, halvorsen, NOW } from './bench.ts';
+import { aShop, halvorsen, halvorsenWheel, NOW } from './bench.ts';
 
 const TOOL = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kept_in: '', notes: '' } as const;
 const CIRCLES = [
@@ -99,12 +99,12 @@ test('a measured blank feeds the depth after it: was and now, until accepted', a
   await refreshStale(db, id);
   expect((await routing(db, id)).stale).toBe(1);
   const changed = changesSince(await replan(db, id));
-  const depth = changed.find((one) => one.was === '0.2696 in');
-  // derived: 0.2696 less half of what the blank is under size, 0.2696 - 0.0020
-  expect(depth).toMatchObject({ was: '0.2696 in', now: '0.2676 in' });
-  await acceptChanges(db, id, [depth?.key ?? '']);
+  const depth = changed.find((one) => one.key === 'touch/depth');
+  // derived: whole depth 0.2696 - (3.000 - 2.996)/2 + paper 0.001; before, 0.2696 + 0.001
+  expect(depth).toMatchObject({ was: '0.2706 in', now: '0.2686 in' });
+  await acceptChanges(db, id, [depth?.key ?? ''], NOW);
   expect(changesSince(await replan(db, id)).map((one) => one.key)).not.toContain(depth?.key);
-  await acceptChanges(db, id, 'all');
+  await acceptChanges(db, id, 'all', NOW);
   expect(changesSince(await replan(db, id))).toEqual([]);
   expect((await routing(db, id)).stale).toBe(0);
   expect((await lineOf(db, id, 'blank')).figures.find((one) => one.key === 'outside')).toMatchObject({ shownFrom: 'measured' });
@@ -114,12 +114,26 @@ test('what is done keeps what it was done by', async () => {
   const { db } = await aShop();
   const { missing, spare } = await firstStory(db);
   const id = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
-  const solid = await lineOf(db, id, 'solid');
-  await markDone(db, solid.id, solid.rev, { on: NOW, minutes: 10, measured: [] });
-  await setSetting(db, 'unit', 'mm');
-  const changed = changesSince(await replan(db, id));
-  expect(changed.length).toBeGreaterThan(0);
-  expect(changed.some((one) => one.operationId === solid.id)).toBe(false);
+  await setSetting(db, 'paper', '0.004');
+  expect(changesSince(await replan(db, id)).map((one) => one.key)).toContain('touch/depth');
+  const touch = await lineOf(db, id, 'touch');
+  await markDone(db, touch.id, touch.rev, { on: NOW, minutes: 10, measured: [] });
+  expect(changesSince(await replan(db, id)).filter((one) => one.operationId === touch.id)).toEqual([]);
+});
+
+test('a mandrel bought: making one is no longer wanted, and is struck out when that is accepted', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const id = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
+  const bore = halvorsenWheel(22).bore;
+  if (!bore) throw new Error('the wheel has a bore');
+  await addTool(db, { ...TOOL, name: 'spline mandrel', details: { kind: 'mandrel', bore, holding: 'nut', runOut: null } });
+  expect(changesSince(await replan(db, id))).toMatchObject([{ key: 'make-mandrel', now: '' }]);
+  await acceptChanges(db, id, 'all', NOW);
+  expect((await lineOf(db, id, 'make-mandrel')).state).toBe('struck out');
+  expect(
+    (await operationsOf(db, id)).flatMap((line) => line.waits).some((wait) => wait.for === 'tool' && wait.need.kind === 'mandrel'),
+  ).toBe(false);
 });
 
 test('a way that Backgear plans nothing for opens empty, to be filled by hand', async () => {
