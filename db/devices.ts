@@ -1,4 +1,5 @@
 import { createHash, randomBytes, randomInt } from 'node:crypto';
+import { RecordNotFound } from './changes.ts';
 import { type Executor, type Row, together } from './executor.ts';
 
 const MINUTES_GOOD = 10;
@@ -55,8 +56,10 @@ export async function deviceSeen(db: Executor, id: number, now: string): Promise
   await db.updateTable('device').set({ seen_on: now }).where('id', '=', id).execute();
 }
 
+/** Takes the right to change from a device; one that lost it before keeps its day. Throws RecordNotFound. */
 export async function revokeDevice(db: Executor, id: number, now: string): Promise<void> {
   await db.updateTable('device').set({ revoked_on: now }).where('id', '=', id).where('revoked_on', 'is', null).execute();
+  if (!(await db.selectFrom('device').select('id').where('id', '=', id).executeTakeFirst())) throw new RecordNotFound('device', id);
 }
 
 export const devices = (db: Executor): Promise<Row<'device'>[]> =>

@@ -28,6 +28,14 @@ export class MigrationFailed extends Error {
   }
 }
 
+/** Somebody has the file open which is about to be replaced. */
+export class ShopIsOpen extends Error {
+  constructor(path: string) {
+    super(`${path} is open in another program. Stop Backgear first; nothing was changed.`);
+    this.name = 'ShopIsOpen';
+  }
+}
+
 /** True when SQLite refused a second row with the same columns, named as "table.column". */
 export const isUnique = (error: unknown, columns: string): boolean =>
   error instanceof Error && 'code' in error && error.code === 'SQLITE_CONSTRAINT_UNIQUE' && error.message.endsWith(columns);

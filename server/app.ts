@@ -7,6 +7,7 @@ import Fastify, { type FastifyInstance, type FastifyRequest } from 'fastify';
 import type { Config } from './config.ts';
 import { tell } from './errors.ts';
 import { guard, isTrusted } from './guard/guard.ts';
+import { legibleUrl } from './guard/legible-url.ts';
 import { actOnce } from './once.ts';
 import { packageFolder } from './package-folder.ts';
 import { PAGES } from './pages.ts';
@@ -18,7 +19,11 @@ import type { Route, Visit } from './visit.ts';
 /** clock: the present as ISO text. log: false in tests. */
 export type Building = { readonly shops: Shops; readonly config: Config; readonly clock: () => string; readonly log: boolean };
 
-const MOST_BODY_BYTES = 256 * 1024;
+/** A form with a note far too long comes back as it was typed; a letter may take twelve bytes on its way. */
+const MOST_BODY_BYTES = 4 * 1024 * 1024;
+/** Where anyone may send something: the name of a device. */
+const MOST_OPEN_BODY_BYTES = 16 * 1024;
+const REQUEST_MS = 60_000;
 
 const CSP = {
   useDefaults: false,
@@ -35,7 +40,11 @@ const CSP = {
   },
 };
 
-async function visitOf(request: FastifyRequest, { shops, config, clock }: Building): Promise<Visit> {
+/** What was sent, by name; a body that is no form is an empty one. */
+const formOf = (body: unknown): Record<string, unknown> =>
+  typeof body === 'object' && body !== null && !Array.isArray(body) ? (body as Record<string, unknown>) : {};
+
+function visitOf(request: FastifyRequest, { shops, config, clock }: Building, trusted: boolean): Visit {
   const { db, demo } = shops.now();
   return {
     db,
@@ -43,25 +52,42 @@ async function visitOf(request: FastifyRequest, { shops, config, clock }: Buildi
     shops,
     params: (request.params ?? {}) as Record<string, string>,
     query: (request.query ?? {}) as Record<string, unknown>,
-    body: (request.body ?? {}) as Record<string, unknown>,
+    body: formOf(request.body),
     now: clock(),
-    trusted: await isTrusted(request, shops),
+    trusted,
     shopAddress: shopAddress(config, request.headers.host ?? ''),
     address: request.url,
-    cookies: request.cookies,
+    cookies: request.cookies ?? {},
   };
 }
 
-function addRoute(app: FastifyInstance, building: Building, route: Route, replies: ReturnType<typeof newReplies>): void {
+type Replies = ReturnType<typeof newReplies>;
+
+function addRoute(app: FastifyInstance, building: Building, route: Route, replies: Replies): void {
   app.route({
     method: route.method,
     url: route.path,
+    bodyLimit: route.who === 'trusted' ? MOST_BODY_BYTES : MOST_OPEN_BODY_BYTES,
     handler: async (request, reply) => {
-      const visit = await visitOf(request, building);
+      const visit = visitOf(request, building, await isTrusted(request, building.shops));
       const result = route.method === 'POST' && !route.bare ? await actOnce(visit, route.handle) : await route.handle(visit);
       return replies.send(reply, visit, result);
     },
     config: { who: route.who },
+  });
+}
+
+/** Answers whatever went wrong with a page of words. Even when the shop's file cannot be read, nothing of the error is shown. */
+function answerErrors(app: FastifyInstance, building: Building, replies: Replies): void {
+  app.setErrorHandler(async (error: Error, request, reply) => {
+    const told = tell(error);
+    if (told.status === 500) console.error(`reference ${told.reference}: ${request.method} ${request.url}`, error);
+    try {
+      return replies.told(reply, visitOf(request, building, await isTrusted(request, building.shops)), told);
+    } catch (again) {
+      console.error(`reference ${told.reference || 'none'}: the error page itself failed`, again);
+      return reply.code(told.status).type('text/plain; charset=utf-8').send(`${told.says} ${told.tryThis} ${told.reference}\n`);
+    }
   });
 }
 
@@ -70,9 +96,14 @@ export async function buildApp(building: Building): Promise<FastifyInstance> {
   const app = Fastify({
     logger: building.log ? { level: 'warn' } : false,
     trustProxy: false,
-    bodyLimit: MOST_BODY_BYTES,
-    routerOptions: { maxParamLength: 200 },
+    bodyLimit: MOST_OPEN_BODY_BYTES,
+    requestTimeout: REQUEST_MS,
+    rewriteUrl: (request) => legibleUrl(request.url ?? '/'),
+    // legibleUrl has already sent endless parts nowhere, counted in letters; encoded, each may take nine bytes and more
+    routerOptions: { maxParamLength: 4000 },
   });
+  // Forms only: these two would be read from any page's script.
+  app.removeContentTypeParser(['application/json', 'text/plain']);
   const folder = packageFolder();
   const replies = newReplies(path.join(folder, 'views'));
   await app.register(helmet, {
@@ -83,12 +114,12 @@ export async function buildApp(building: Building): Promise<FastifyInstance> {
     originAgentCluster: false,
   });
   await app.register(cookie);
-  await app.register(formbody, { bodyLimit: MOST_BODY_BYTES });
+  await app.register(formbody);
   await app.register(staticFiles, { root: path.join(folder, 'views', 'assets'), prefix: '/assets/', index: false, maxAge: 0 });
   app.addHook('onRequest', guard(building));
   for (const route of PAGES) addRoute(app, building, route, replies);
   app.setNotFoundHandler(async (request, reply) => {
-    const visit = await visitOf(request, building);
+    const visit = visitOf(request, building, await isTrusted(request, building.shops));
     return replies.told(reply, visit, {
       status: 404,
       title: 'Not found',
@@ -98,10 +129,6 @@ export async function buildApp(building: Building): Promise<FastifyInstance> {
       links: [],
     });
   });
-  app.setErrorHandler(async (error: Error, request, reply) => {
-    const told = tell(error);
-    if (told.status === 500) console.error(`reference ${told.reference}`, error);
-    return replies.told(reply, await visitOf(request, building), told);
-  });
+  answerErrors(app, building, replies);
   return app;
 }

@@ -1,13 +1,12 @@
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { backupNow } from '../db/backup.ts';
-import { readConfig } from './config.ts';
-import { packageFolder } from './package-folder.ts';
+import { byHand } from './by-hand.ts';
+import { BadSetting } from './config.ts';
 
-try {
-  const { dataFolder } = readConfig(process.env, packageFolder());
-  const copy = backupNow(path.join(dataFolder, 'shop.sqlite'), path.join(dataFolder, 'copies'), new Date().toISOString());
-  process.stdout.write(`Copied to ${copy}\n`);
-} catch (error) {
-  console.error((error as Error).message);
-  process.exit(1);
-}
+await byHand(({ dataFolder }, now) => {
+  const shop = path.join(dataFolder, 'shop.sqlite');
+  if (!existsSync(shop))
+    throw new BadSetting(`There is no shop in ${dataFolder} yet. Start Backgear once, or set BACKGEAR_DATA to its folder.`);
+  return `Copied to ${backupNow(shop, path.join(dataFolder, 'copies'), now)}`;
+});

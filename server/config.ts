@@ -24,13 +24,32 @@ function port(text: string | undefined): number {
   return number;
 }
 
+/** An address to print, without a slash at the end; '' when none is set. */
+function printed(text: string | undefined): string {
+  const address = (text ?? '').trim().replace(/\/+$/, '');
+  if (address === '') return '';
+  const parsed = URL.canParse(address) ? new URL(address) : null;
+  const whole =
+    parsed !== null && /^https?:$/.test(parsed.protocol) && parsed.pathname === '/' && parsed.search === '' && parsed.hash === '';
+  if (!whole)
+    throw new BadSetting(`BACKGEAR_ADDRESS is “${text}”: give the whole address, such as http://shop.local:4870, and no page after it.`);
+  return address;
+}
+
+/** Names without a port; the name that sheets print is one of them, since phones will ask by it. */
+function names(listed: string | undefined, printedAddress: string): string[] {
+  const given = (listed ?? '').split(/[\s,]+/).map((name) => name.replace(/:\d+$/, ''));
+  return [...given, ...(printedAddress ? [new URL(printedAddress).hostname] : [])].filter((name) => name !== '');
+}
+
 /** The settings, from the environment. packageFolder: where package.json lies. Throws BadSetting. */
 export function readConfig(environment: NodeJS.ProcessEnv, packageFolder: string): Config {
+  const printedAddress = printed(environment['BACKGEAR_ADDRESS']);
   return {
     dataFolder: path.resolve(environment['BACKGEAR_DATA'] || path.join(packageFolder, 'data')),
     port: port(environment['BACKGEAR_PORT']),
     host: environment['BACKGEAR_HOST'] || '0.0.0.0',
-    names: (environment['BACKGEAR_NAMES'] ?? '').split(/[\s,]+/).filter((name) => name !== ''),
-    printedAddress: (environment['BACKGEAR_ADDRESS'] ?? '').replace(/\/+$/, ''),
+    names: names(environment['BACKGEAR_NAMES'], printedAddress),
+    printedAddress,
   };
 }

@@ -1,4 +1,5 @@
 import { to } from './addresses.ts';
+import { isOwnPath } from './guard/own-path.ts';
 import type { Furniture, LinkView, NoticeView } from './page.ts';
 import type { Visit } from './visit.ts';
 
@@ -9,16 +10,25 @@ export const NOTICE_COOKIE = 'backgear-notice';
 /** What is written into the notice cookie: words, and a way back if there is one. */
 export const noticeText = (says: string, act: LinkView | null): string => encodeURIComponent(JSON.stringify({ says, act }));
 
-function readNotice(cookie: string | undefined): NoticeView | null {
+const LONGEST_NOTICE = 1000;
+const LONGEST_ADDRESS = 1000;
+
+const wordsIn = (sent: unknown): string => (typeof sent === 'string' && sent.length <= LONGEST_NOTICE ? sent : '');
+
+/** A link in a notice leads to a page of this shop or is left out: the cookie may have been written by anything on this machine. */
+function wayBack(sent: unknown): LinkView | null {
+  const { says, href } = (sent ?? {}) as { says?: unknown; href?: unknown };
+  const good = typeof href === 'string' && href.length <= LONGEST_ADDRESS && isOwnPath(href);
+  return good && wordsIn(says) ? { says: wordsIn(says), href } : null;
+}
+
+/** The notice in a cookie; null when there is none or it is none of ours. */
+export function readNotice(cookie: string | undefined): NoticeView | null {
   if (!cookie) return null;
   try {
-    const { says, act } = JSON.parse(decodeURIComponent(cookie)) as { says?: unknown; act?: { says?: unknown; href?: unknown } | null };
-    if (typeof says !== 'string') return null;
-    const back =
-      act && typeof act.says === 'string' && typeof act.href === 'string' && act.href.startsWith('/')
-        ? { says: act.says, href: act.href }
-        : null;
-    return { kind: 'saved', says, act: back };
+    const sent = JSON.parse(decodeURIComponent(cookie)) as { says?: unknown; act?: unknown } | null;
+    const says = wordsIn(sent?.says);
+    return says ? { kind: 'saved', says, act: wayBack(sent?.act) } : null;
   } catch {
     return null;
   }

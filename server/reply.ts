@@ -1,6 +1,7 @@
 import type { FastifyReply } from 'fastify';
 import type { Told } from './errors.ts';
 import { furniture, NOTICE_COOKIE, noticeText } from './furniture.ts';
+import { isOwnPath } from './guard/own-path.ts';
 import { newTemplates } from './templates.ts';
 import type { CookieToSet, Go, Result, Visit } from './visit.ts';
 
@@ -11,7 +12,12 @@ function setCookie(reply: FastifyReply, cookie: CookieToSet): void {
   reply.setCookie(cookie.name, cookie.value, { path: '/', httpOnly: true, sameSite: 'lax', maxAge: cookie.maxAgeSeconds });
 }
 
+/** A file's name in a header: plain letters for old readers, all letters for the rest. */
+const asAttachment = (name: string): string =>
+  `attachment; filename="${name.replace(/[^\w .()+-]/g, '_')}"; filename*=UTF-8''${encodeURIComponent(name).replace(/['()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16)}`)}`;
+
 function goTo(reply: FastifyReply, result: Go): FastifyReply {
+  if (!isOwnPath(result.go)) throw new TypeError(`A change was about to lead out of the shop, to ${result.go}`);
   if (result.saved)
     setCookie(reply, { name: NOTICE_COOKIE, value: noticeText(result.saved, result.act ?? null), maxAgeSeconds: NOTICE_SECONDS });
   for (const cookie of result.cookies ?? []) setCookie(reply, cookie);
@@ -38,8 +44,7 @@ export function newReplies(views: string) {
         .code(result.status ?? 200)
         .type('application/json; charset=utf-8')
         .send(result.json);
-    if ('text' in result)
-      return reply.type(result.type).header('content-disposition', `attachment; filename="${result.fileName}"`).send(result.text);
+    if ('text' in result) return reply.type(result.type).header('content-disposition', asAttachment(result.fileName)).send(result.text);
     return reply.type(HTML).send(eta.render(`/${result.sheet}`, result.data));
   };
 

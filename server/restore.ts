@@ -1,19 +1,18 @@
+import { existsSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { restore } from '../db/backup.ts';
-import { readConfig } from './config.ts';
-import { packageFolder } from './package-folder.ts';
+import { closeToOthers } from '../db/in-use.ts';
+import { byHand } from './by-hand.ts';
+import { BadSetting } from './config.ts';
 
-const copy = process.argv[2];
-if (!copy) {
-  console.error('Which copy? npm run restore FILE (copies lie in the data folder under “copies”). Stop Backgear first.');
-  process.exit(1);
-}
-try {
-  const { dataFolder } = readConfig(process.env, packageFolder());
+await byHand(({ dataFolder }, now) => {
+  const given = process.argv[2];
+  if (!given) throw new BadSetting('Which copy? npm run restore FILE (copies lie in the data folder under “copies”). Stop Backgear first.');
+  const copy = path.resolve(process.env['INIT_CWD'] ?? '', given);
+  if (!existsSync(copy)) throw new BadSetting(`There is no file ${copy}.`);
   const shop = path.join(dataFolder, 'shop.sqlite');
-  const kept = restore(path.resolve(copy), shop, new Date().toISOString());
-  process.stdout.write(`${shop} is now that copy.\n${kept ? `What stood there is kept as ${kept}\n` : ''}`);
-} catch (error) {
-  console.error((error as Error).message);
-  process.exit(1);
-}
+  mkdirSync(dataFolder, { recursive: true });
+  if (existsSync(shop)) closeToOthers(shop);
+  const kept = restore(copy, shop, now);
+  return `${shop} is now that copy.${kept ? `\nWhat stood there is kept as ${kept}` : ''}`;
+});

@@ -1,5 +1,6 @@
 import { CodeRefused, codeIsGood, devices, newPairingCode, pair, revokeDevice } from '../../db/devices.ts';
 import { to } from '../addresses.ts';
+import { askedId } from '../asked-id.ts';
 import { readForm } from '../forms/form.ts';
 import { TOKEN_COOKIE } from '../guard/guard.ts';
 import { type Result, show, type Visit } from '../visit.ts';
@@ -15,7 +16,12 @@ export const list = async (visit: Visit): Promise<Result> =>
 /** Makes a code, good once for ten minutes, and shows it. */
 export const makeCode = async (visit: Visit): Promise<Result> => ({ go: to.pairingCode(await newPairingCode(visit.shops.own, visit.now)) });
 
-export const code = (visit: Visit): Result => show('devices/code', codeView(visit.params['code'] ?? '', visit.shopAddress));
+/** The code to scan, while it is good. */
+export async function code(visit: Visit): Promise<Result> {
+  const given = visit.params['code'] ?? '';
+  if (!(await codeIsGood(visit.shops.own, given, visit.now))) return show('devices/refused', refusedView(), 404);
+  return show('devices/code', codeView(given, visit.shopAddress));
+}
 
 /** What the phone sees when it has opened the code: one button. */
 export async function askPair(visit: Visit): Promise<Result> {
@@ -26,6 +32,7 @@ export async function askPair(visit: Visit): Promise<Result> {
 
 export async function doPair(visit: Visit): Promise<Result> {
   const given = visit.params['code'] ?? '';
+  if (!(await codeIsGood(visit.shops.own, given, visit.now))) return show('devices/refused', refusedView(), 404);
   const read = readForm(visit.body, pairForm);
   if (!read.ok) return show('devices/pair', pairView(given, read.typed, read.problems), 422);
   try {
@@ -42,6 +49,6 @@ export async function doPair(visit: Visit): Promise<Result> {
 }
 
 export async function revoke(visit: Visit): Promise<Result> {
-  await revokeDevice(visit.shops.own, Number(visit.params['id']), visit.now);
+  await revokeDevice(visit.shops.own, askedId(visit, 'device'), visit.now);
   return { go: to.devices, saved: 'That device may now look only.' };
 }

@@ -7,10 +7,22 @@ export const plainAddress = (address: string): string =>
     .replace(/^::ffff:(?=\d+\.)/, '')
     .replace(/%.*$/, '');
 
-/** Every address of this machine, loopback among them. Read anew each time: Wi-Fi comes and goes. */
-export function ownAddresses(): Set<string> {
+function readAddresses(): Set<string> {
   const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
   return new Set(['127.0.0.1', '::1', ...all.map((one) => plainAddress(one.address))]);
+}
+
+const FRESH_MS = 1000;
+let last = { at: Number.NEGATIVE_INFINITY, addresses: new Set<string>() };
+
+/**
+ * Every address of this machine, loopback among them. Read anew each second, since Wi-Fi comes and goes: asking the system
+ * takes some 75 µs, and a request from a phone asks three times.
+ */
+export function ownAddresses(): ReadonlySet<string> {
+  const at = performance.now();
+  if (at - last.at > FRESH_MS) last = { at, addresses: readAddresses() };
+  return last.addresses;
 }
 
 /** Addresses under which a phone on the LAN can reach this machine (IPv4 first). */

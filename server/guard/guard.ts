@@ -17,7 +17,7 @@ export const TOKEN_COOKIE = 'backgear-device';
 /** The shop PC itself, or a device that was paired and not revoked. */
 export async function isTrusted(request: FastifyRequest, shops: Shops): Promise<boolean> {
   if (isShopPc(request.socket.remoteAddress ?? '')) return true;
-  const token = request.cookies[TOKEN_COOKIE];
+  const token = request.cookies?.[TOKEN_COOKIE];
   return token ? (await deviceOf(shops.own, token)) !== null : false;
 }
 

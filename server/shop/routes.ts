@@ -1,13 +1,24 @@
 import { to } from '../addresses.ts';
 import { type Result, show, type Visit } from '../visit.ts';
-import { chooseView } from './view-model.ts';
+import { anewView, chooseView } from './view-model.ts';
 
 /** Two choices: the invented shop, or one's own. */
 export const choose = (visit: Visit): Result => show('shop/choose', chooseView(visit.demo));
 
-/** Opens the invented shop or one's own; both files stay as they are. */
+/** Opens the invented shop or one's own; both files stay as they are. A word that is neither changes nothing. */
 export async function open(visit: Visit): Promise<Result> {
-  const demo = visit.body['which'] === 'demo';
-  await visit.shops.pick(demo ? 'demo' : 'own');
-  return demo ? { go: to.today, saved: 'The demo shop is open.' } : { go: to.today, saved: 'Your own shop is open.' };
+  const which = visit.body['which'];
+  if (which !== 'demo' && which !== 'own') return show('shop/choose', chooseView(visit.demo), 422);
+  await visit.shops.pick(which);
+  return { go: to.today, saved: which === 'demo' ? 'The demo shop is open.' : 'Your own shop is open.' };
+}
+
+/** Asks once more before the invented shop is begun anew. */
+export const askAnew = (): Result => show('confirm', anewView());
+
+/** Throws away what was tried in the invented shop and fills it as it was; one's own is not touched. */
+export async function anew(visit: Visit): Promise<Result> {
+  await visit.shops.demoAnew();
+  await visit.shops.pick('demo');
+  return { go: to.today, saved: 'The demo shop is as it was at first.' };
 }

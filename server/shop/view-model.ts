@@ -1,5 +1,5 @@
 import { to } from '../addresses.ts';
-import type { ButtonView, LinkView, Page } from '../page.ts';
+import type { ButtonView, FormView, LinkView, Page } from '../page.ts';
 import type { PageData } from '../views.ts';
 
 export interface ShopViews {
@@ -10,6 +10,7 @@ export interface ShopViews {
     ownSays: string;
     openOwn: ButtonView | null;
     start: LinkView | null;
+    anew: LinkView | null;
   };
 }
 
@@ -32,4 +33,27 @@ export const chooseView = (demo: boolean): PageData<'shop/choose'> => ({
   ownSays: demo ? 'Your own shop is as you left it.' : 'Begin with the machine on your floor: its maker, its name, and what is missing.',
   openOwn: demo ? openButton('own', 'Go back to your own shop', 'main') : null,
   start: demo ? null : { says: 'Start with your own machine', href: to.machineNew },
+  anew: demo ? { says: 'Begin the demo shop anew', href: to.demoAnew } : null,
+});
+
+const anewForm: FormView = {
+  id: 'anew',
+  action: to.demoAnew,
+  method: 'post',
+  hidden: [],
+  problem: '',
+  groups: [],
+  act: 'Begin the demo shop anew',
+  kind: 'stop',
+  confirm: '',
+  back: { says: 'Leave it as it is', href: to.openShop },
+};
+
+export const anewView = (): PageData<'confirm'> => ({
+  title: 'Begin the demo shop anew?',
+  place: '',
+  back: null,
+  titleBlock: [],
+  says: 'Whatever was tried in the demo shop goes, and its invented machines stand there as at first. Your own shop is a file of its own and is not touched.',
+  form: anewForm,
 });
