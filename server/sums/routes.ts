@@ -30,9 +30,8 @@ function work(sum: Sum, query: Visit['query']): Worked {
     return { answer: sum.work(read.value as never), read, problems: {}, refusal: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    const problems = Object.fromEntries(
-      error.about.filter((name) => name in sum.asks).map((name) => [name, `${error.limit} ${error.tryThis}`]),
-    );
+    const boxes = error.about.flatMap((name) => sum.about?.[name] ?? (name in sum.asks ? [name] : []));
+    const problems = Object.fromEntries(boxes.map((name) => [name, `${error.limit} ${error.tryThis}`]));
     return { answer: null, read, problems, refusal: error };
   }
 }

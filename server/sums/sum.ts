@@ -14,13 +14,23 @@ export type Sum = {
   /** The worked example that a bare address shows, as it would be typed. */
   readonly example: Readonly<Record<string, string>>;
   readonly work: (given: never) => Answer;
-  readonly draw?: (given: never) => Drawing;
+  /** null where there is nothing to draw. */
+  readonly draw?: (given: never) => Drawing | null;
+  /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
+  readonly about?: Readonly<Record<string, readonly string[]>>;
+  /** The boxes under headings, where there are many; a box named in none stands before them. */
+  readonly parts?: readonly SumPart[];
 };
 
-type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'work' | 'draw'> & {
+/** Boxes under a heading. folded: not needed for a first answer; opens on touch, and stands open once anything in it is typed. */
+export type SumPart = { readonly legend: string; readonly asks: readonly string[]; readonly folded?: boolean };
+
+type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'parts'> & {
   readonly asks: F;
+  readonly example: Readonly<Record<keyof F, string>>;
   readonly work: (given: ValuesOf<F>) => Answer;
-  readonly draw?: (given: ValuesOf<F>) => Drawing;
+  readonly draw?: (given: ValuesOf<F>) => Drawing | null;
+  readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 
 /** Ties the values that `work` gets to the fields that `asks` names. */

@@ -6,7 +6,7 @@ import { drawingView } from '../drawing/drawing-view.ts';
 import { answerView } from '../figures.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
-import type { AnswerView, DrawingView, FormView, LinkView, Page } from '../page.ts';
+import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Sum } from './sum.ts';
 
@@ -55,6 +55,17 @@ type SumShown = {
 
 const given = (typed: Typed): Record<string, string> => Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ''));
 
+/** The boxes as groups: those of no part first, then part by part. */
+function groupsOf({ asks, parts = [] }: Sum, typed: Typed, problems: Problems): FieldGroup[] {
+  const first = Object.keys(asks).filter((name) => !parts.some((part) => part.asks.includes(name)));
+  const plain = first.length === 0 ? [] : [fieldGroup('', asks, typed, problems, first)];
+  const headed = parts.map(({ legend, asks: names, folded = false }) => ({
+    ...fieldGroup(legend, asks, typed, problems, names),
+    folded: folded && names.every((name) => (typed[name] ?? '') === ''),
+  }));
+  return [...plain, ...headed];
+}
+
 function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
   const stray = Object.entries(problems)
     .filter(([name]) => !(name in sum.asks))
@@ -65,7 +76,7 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
     method: 'get',
     hidden: [],
     problem: stray.join(' '),
-    groups: [fieldGroup('', sum.asks, typed, problems)],
+    groups: groupsOf(sum, typed, problems),
     act: 'Work it out',
     kind: 'main',
     confirm: '',
