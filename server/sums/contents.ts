@@ -1,7 +1,29 @@
-import { gearBlankSum } from './gears.ts';
+import { BLANK_SUMS } from './blanks.ts';
+import { CUTTER_SUMS } from './cutters.ts';
+import { DEPTH_SUMS } from './depths.ts';
+import { DIVIDING_SUMS } from './dividing.ts';
+import { FIT_SUMS } from './fits.ts';
+import { GEAR_SUMS } from './gears.ts';
+import { SETTING_UP_SUMS } from './setting-up.ts';
+import { SPEED_SUMS } from './speeds.ts';
 import type { Sum } from './sum.ts';
+import { TURNING_SUMS } from './turning.ts';
+import { WHEEL_SUMS } from './wheels.ts';
 
-/** Every sum, in the order of the contents page. To add one: write it in its group's file and give it a line here. */
-export const SUMS: readonly Sum[] = [gearBlankSum];
+/** Every sum, in the order of the contents page. To add one: write it in its group's file, in the list at the end of that file. */
+export const SUMS: readonly Sum[] = [
+  ...WHEEL_SUMS,
+  ...GEAR_SUMS,
+  ...DEPTH_SUMS,
+  ...BLANK_SUMS,
+  ...CUTTER_SUMS,
+  ...DIVIDING_SUMS,
+  ...TURNING_SUMS,
+  ...SETTING_UP_SUMS,
+  ...SPEED_SUMS,
+  ...FIT_SUMS,
+];
 
-export const sumByPath = (path: string): Sum | undefined => SUMS.find((sum) => sum.path === path);
+const BY_PATH: ReadonlyMap<string, Sum> = new Map(SUMS.map((sum) => [sum.path, sum]));
+
+export const sumByPath = (path: string): Sum | undefined => BY_PATH.get(path);
