@@ -1,3 +1,4 @@
+import { type Angle, MAS_PER_DEGREE } from '../values/angle.ts';
 import type { LengthUnit } from '../values/length.ts';
 import type { DialMove, IndexMove } from '../values/move.ts';
 import { printDegrees, printLength, printNumber, printShort, printWhole } from '../values/print.ts';
@@ -29,10 +30,19 @@ export function printDial({ turns, divisions }: DialMove): string {
   return turned ? `${turned} + ${part}` : part;
 }
 
+const [FEWEST_ANGLE_PLACES, MOST_ANGLE_PLACES] = [2, 4];
+
+/** The fewest decimals of a degree, from two up, that print an angle whole; at most four, which is a third of an arc second. */
+function anglePlaces(angle: Angle): number {
+  for (let places = FEWEST_ANGLE_PLACES; places < MOST_ANGLE_PLACES; places++)
+    if ((angle * 10 ** places) % MAS_PER_DEGREE === 0) return places;
+  return MOST_ANGLE_PLACES;
+}
+
 /** A value in words and figures. unit: the length unit wanted; places: decimals, where the usual ones will not do. */
 export function printValue(value: Value, unit: LengthUnit, places?: number): Printed {
   if ('length' in value) return printBothLengths(value, unit, places);
-  if ('angle' in value) return { text: printDegrees(value.angle, places ?? 2), unit: '°', other: '' };
+  if ('angle' in value) return { text: printDegrees(value.angle, places ?? anglePlaces(value.angle)), unit: '°', other: '' };
   if ('count' in value) return { text: printWhole(value.count, 1, 0), unit: value.unit ?? '', other: '' };
   if ('ratio' in value)
     return { text: value.ratio[1] === 1 ? `${value.ratio[0]}` : `${value.ratio[0]}/${value.ratio[1]}`, unit: '', other: '' };

@@ -1,6 +1,8 @@
 import { create, all as everything } from 'mathjs';
 import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printFigure, printValue } from '../../lib/figure/print-value.ts';
+import { MAS_PER_DEGREE } from '../../lib/values/angle.ts';
+import { type LengthUnit, NM_PER_INCH, NM_PER_MM } from '../../lib/values/length.ts';
 
 const math = create(everything ?? {}, {});
 const FUNCTIONS = {
@@ -21,8 +23,15 @@ function shown(value: Value, text: string): Shown | null {
   if ('words' in value) return null;
   if ('ratio' in value) return { x: value.ratio[0] / value.ratio[1], half: 0 };
   const places = /\.(\d+)$/.exec(text)?.[1]?.length ?? 0;
-  const exact = 'count' in value;
-  return { x: Number(plainMinus(text)), half: exact ? 0 : 0.5 / 10 ** places };
+  const x = Number(plainMinus(text));
+  return { x, half: 'count' in value ? 0 : 0.5 / 10 ** places };
+}
+
+/** Whether the print lost nothing: then the reader knows the figure itself, and not only its last place. */
+function printsWhole(value: Value, x: number, unit: LengthUnit): boolean {
+  if ('length' in value) return Math.round(x * (unit === 'in' ? NM_PER_INCH : NM_PER_MM) * 1000) === value.length * 1000;
+  if ('angle' in value) return Math.round(x * MAS_PER_DEGREE * 1000) === value.angle * 1000;
+  return 'number' in value && x === value.number;
 }
 
 const toSyntax = (formula: string): string =>
@@ -56,7 +65,8 @@ export function evaluateFigure(figure: Figure): Evaluation | null {
     if (!used.has(given.symbol)) throw new Error(`${figure.name}: ${given.symbol} is given but not used in ${figure.formula}`);
     const one = shown(given.value, printValue(given.value, figure.unit, placesOf(given.value)).text);
     if (!one) throw new Error(`${figure.name}: ${given.symbol} is no number`);
-    scope.set(given.symbol, { ...one, angle: 'angle' in given.value });
+    const half = printsWhole(given.value, one.x, figure.unit) ? 0 : one.half;
+    scope.set(given.symbol, { x: one.x, half, angle: 'angle' in given.value });
   }
   const work = (shift?: string, by = 0): number => {
     const values: Record<string, unknown> = { ...FUNCTIONS };
