@@ -2,7 +2,9 @@ import * as devices from './devices/routes.ts';
 import * as assemblies from './machines/assembly-routes.ts';
 import * as machines from './machines/routes.ts';
 import * as search from './search/routes.ts';
+import * as settings from './settings/routes.ts';
 import * as shop from './shop/routes.ts';
+import * as shopMachines from './shop-machines/routes.ts';
 import * as sums from './sums/routes.ts';
 import * as today from './today/routes.ts';
 import * as tools from './tools/routes.ts';
@@ -47,6 +49,21 @@ export const PAGES: readonly Route[] = [
   postBare('/devices/:id/revoke', devices.revoke),
   get('/pair/:code', devices.askPair),
   postByAnyone('/pair/:code', devices.doPair),
+
+  // Settings
+  get('/settings', settings.defaults),
+  post('/settings', settings.save),
+
+  // Shop machines
+  get('/tools/machines', shopMachines.list),
+  getTrusted('/tools/machines/new', shopMachines.ask),
+  post('/tools/machines/new', shopMachines.add),
+  get('/tools/machines/:id', shopMachines.one),
+  getTrusted('/tools/machines/:id/edit', shopMachines.edit),
+  post('/tools/machines/:id/edit', shopMachines.save),
+  post('/tools/machines/:id/usual', shopMachines.makeUsual),
+  post('/tools/machines/:id/retire', shopMachines.retire),
+  post('/tools/machines/:id/put-back', shopMachines.putBack),
 
   // Tools
   get('/tools', tools.list),

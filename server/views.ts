@@ -26,7 +26,9 @@ import type {
   WithoutFurniture,
 } from './page.ts';
 import type { SearchViews } from './search/view-model.ts';
+import type { SettingViews } from './settings/view-model.ts';
 import type { ShopViews } from './shop/view-model.ts';
+import type { ShopMachineViews } from './shop-machines/view-model.ts';
 import type { SumViews } from './sums/view-model.ts';
 import type { TodayViews } from './today/view-model.ts';
 import type { ToolViews } from './tools/view-model.ts';
@@ -86,7 +88,9 @@ export interface Views
     ShopViews,
     SumViews,
     TodayViews,
-    ToolViews {}
+    ToolViews,
+    SettingViews,
+    ShopMachineViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */

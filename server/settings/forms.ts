@@ -1,12 +1,10 @@
 import { LOW_END_SOURCE, TREATISE_SOURCE } from '../../lib/cutters/ranges.data.ts';
-import type { LengthUnit } from '../../lib/values/length.ts';
-import { choiceField, lengthField, numberField, optional } from '../forms/field.ts';
-import type { Typed } from '../forms/form.ts';
+import { choiceField, lengthField } from '../forms/field.ts';
 
 const thin = (most: number) => ({ limits: { least: 0, most }, unit: 'in' as const });
 
 /** The owner's defaults. Each is kept as it was typed, under the name of its field. */
-export const defaultFields = {
+export const settingFields = {
   cleanUp: lengthField({
     label: 'Clean-up',
     hint: 'Off the diameter of a blank, below the old roots, so that no trace of them stays. Judgement.',
@@ -41,28 +39,11 @@ export const defaultFields = {
   }),
 };
 
-/** Money is for the shop PC and paired devices. */
-export const moneyFields = {
-  hourMoney: optional(
-    numberField({
-      label: 'An hour of work costs',
-      hint: 'In your own money. Made records count hours at this rate; empty counts material only.',
-      limits: { least: 0, most: 100_000 },
-    }),
-  ),
-};
-
-export const settingFields = { ...defaultFields, ...moneyFields };
-export type SettingName = keyof typeof settingFields;
-
 /** What stands until the owner says otherwise. */
-export const AS_DELIVERED: Typed & Readonly<Record<SettingName, string>> = {
+export const AS_DELIVERED: Readonly<Record<keyof typeof settingFields, string>> = {
   cleanUp: '0.010',
   paper: '0.001',
   backlash: '0',
   convention: 'low end',
   unit: 'pitch',
-  hourMoney: '',
 };
-
-export const unitOfWork = (chosen: 'pitch' | LengthUnit): LengthUnit | null => (chosen === 'pitch' ? null : chosen);

@@ -9,7 +9,7 @@ import { dayOf } from '../forms/date-field.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
 import { recordId } from '../record-id.ts';
-import { defaults } from '../settings/defaults.ts';
+import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { type CommonValues, freshTyped, lendFields, toolFields, typedOfTool } from './forms.ts';
 import type { KindForm } from './kinds/kind-form.ts';
@@ -36,8 +36,6 @@ export async function list(visit: Visit): Promise<Result> {
   for (const kind of KINDS) pages.push({ kind, page: await toolsOfKind(visit.db, kind.kind, { before: null, size: SHORT_LIST }) });
   return show('tools/list', listView(pages, visit.trusted));
 }
-
-const usualUnit = async (db: Db) => (await defaults(db)).unit ?? 'in';
 
 export async function ask(visit: Visit): Promise<Result> {
   const kind = kindOf(visit.params['kind']);

@@ -1,4 +1,5 @@
 import { type Settled, settleAndCount } from '../../db/needs-again.ts';
+import { refreshAllStale } from '../../db/replan.ts';
 import { meets } from '../../lib/routing/needs.ts';
 import type { Db } from '../visit.ts';
 
@@ -11,5 +12,9 @@ const operations = (count: number, one: string, many: string): string =>
 export const settledWords = ({ ready, waiting }: Settled): string =>
   operations(ready, 'is ready now', 'are ready now') + operations(waiting, 'waits now', 'wait now');
 
-/** Decides anew what waits for tools; to be run where a tool was saved. Gives what to say of it. */
-export const settle = async (db: Db): Promise<string> => settledWords(await settleAndCount(db, meets));
+/** Decides anew what waits for tools and which printed figures are out of date; to be run where a tool was saved. Gives what to say of it. */
+export async function settle(db: Db): Promise<string> {
+  const settled = await settleAndCount(db, meets);
+  await refreshAllStale(db);
+  return settledWords(settled);
+}

@@ -1,0 +1,236 @@
+import type { MachineLine } from '../../db/machines.ts';
+import type { Dial, MachineKind } from '../../lib/tooling/tooling.ts';
+import { inUnit, type LengthUnit } from '../../lib/values/length.ts';
+import { type LengthForm, printLength, printShort } from '../../lib/values/print.ts';
+import { to } from '../addresses.ts';
+import { cell, heads, linkCell, stateCell } from '../cells.ts';
+import { conflictView } from '../forms/conflict.ts';
+import type { Problems, Typed } from '../forms/form.ts';
+import { sizesHidden } from '../forms/gear-typed.ts';
+import { formMark } from '../once.ts';
+import type {
+  ButtonView,
+  CautionView,
+  EmptyView,
+  FigureView,
+  FormView,
+  HiddenView,
+  LinkView,
+  Page,
+  StateView,
+  TableView,
+} from '../page.ts';
+import { factView } from '../sizes.ts';
+import type { PageData } from '../views.ts';
+import { freshMachine, machineFields, machineGroups, typedOfShopMachine } from './forms.ts';
+
+export interface ShopMachineViews {
+  'shop-machines/list': Page & { says: string; table: TableView | null; empty: EmptyView | null; add: LinkView | null };
+  'shop-machines/form': Page & { says: string; form: FormView };
+  'shop-machines/machine': Page & {
+    cautions: readonly CautionView[];
+    figures: readonly FigureView[];
+    facts: readonly { label: string; says: string }[];
+    edit: LinkView | null;
+    buttons: readonly ButtonView[];
+  };
+}
+
+/** The usual lathe and mill: what routings are planned on. */
+export type Usual = { readonly latheId: number | null; readonly millId: number | null };
+
+const KINDS: Readonly<Record<MachineKind, string>> = {
+  lathe: 'lathe',
+  mill: 'milling machine',
+  drill: 'drilling machine',
+  shaper: 'shaper',
+  planer: 'planer',
+  other: 'other',
+};
+
+const isUsual = ({ row }: MachineLine, usual: Usual): boolean => row.id === usual.latheId || row.id === usual.millId;
+
+function stateOf(line: MachineLine, usual: Usual): StateView {
+  if (line.row.gone_on !== null) return { kind: 'off', says: 'gone' };
+  return { kind: 'here', says: isUsual(line, usual) ? `here, the usual ${line.row.kind}` : 'here' };
+}
+
+/** "24 to 605 rev/min, 8 speeds". */
+function speedWords(speeds: readonly number[]): string {
+  const [low, high] = [speeds[0], speeds.at(-1)];
+  if (low === undefined || high === undefined) return 'speeds not typed';
+  return `${printShort(low, 2)} to ${printShort(high, 2)} rev/min, ${speeds.length} speed${speeds.length === 1 ? '' : 's'}`;
+}
+
+const READS = { travel: 'tool travel', diameter: 'off the diameter' } as const;
+const dialWords = (dial: Dial | null): string =>
+  dial ? `dial ${READS[dial.reads]}, ${printShort(inUnit(dial.division, dial.unit), 6)} ${dial.unit}` : 'dial not typed';
+
+const BACK: LinkView = { says: 'Tools', href: to.tools };
+const BACK_TO_LIST: LinkView = { says: 'Shop machines', href: to.shopMachines };
+
+const nothing = (trusted: boolean): EmptyView => ({
+  title: 'No shop machine yet',
+  says: 'The lathe first: its speeds, and what its cross-slide dial reads. No speed is offered that it has not, and no dial figure until its dial is known.',
+  act: trusted ? { says: 'Add a machine of the shop', href: to.shopMachineNew } : null,
+  drawing: '',
+});
+
+export function listView(lines: readonly MachineLine[], usual: Usual, trusted: boolean): PageData<'shop-machines/list'> {
+  const table: TableView = {
+    title: '',
+    heads: heads(['Machine', 'name'], ['State', 'state'], ['Speeds', 'words'], ['Cross-slide', 'words']),
+    rows: lines.map((line) => ({
+      id: `machine-${line.row.id}`,
+      cells: [
+        linkCell(line.row.name, to.shopMachine(line.row.id)),
+        stateCell(stateOf(line, usual)),
+        cell(speedWords(line.machine.speedsRpm)),
+        cell(dialWords(line.machine.crossDial)),
+      ],
+    })),
+    empty: '',
+  };
+  const any = lines.length > 0;
+  return {
+    title: 'Shop machines',
+    place: 'Tools',
+    back: BACK,
+    titleBlock: [],
+    says: any ? 'Routings are planned on the usual lathe and the usual mill.' : '',
+    table: any ? table : null,
+    empty: any ? null : nothing(trusted),
+    add: trusted && any ? { says: 'Add a machine of the shop', href: to.shopMachineNew } : null,
+  };
+}
+
+const revHidden = (rev: number): HiddenView => ({ name: 'rev', value: String(rev) });
+
+const formOf = (
+  unit: LengthUnit,
+  typed: Typed,
+  problems: Problems,
+  more: { readonly action: string; readonly hidden: readonly HiddenView[]; readonly act: string },
+): FormView => ({
+  id: 'shop-machine',
+  action: more.action,
+  method: 'post',
+  hidden: [formMark(), sizesHidden(unit), ...more.hidden],
+  problem: Object.keys(problems).length > 0 ? 'Not saved yet: mend what is marked below.' : '',
+  groups: machineGroups(unit, typed, problems),
+  act: more.act,
+  kind: 'main',
+  confirm: '',
+  back: null,
+});
+
+export const newView = (unit: LengthUnit, typed: Typed = freshMachine(unit), problems: Problems = {}): PageData<'shop-machines/form'> => ({
+  title: 'New shop machine',
+  place: 'Tools',
+  back: BACK_TO_LIST,
+  titleBlock: [],
+  says: 'What is unknown may stay empty and be typed later.',
+  form: formOf(unit, typed, problems, { action: to.shopMachineNew, hidden: [], act: 'Put it on record' }),
+});
+
+const backTo = ({ row }: MachineLine): LinkView => ({ says: row.name, href: to.shopMachine(row.id) });
+
+export const editView = (
+  line: MachineLine,
+  rev: number,
+  unit: LengthUnit,
+  typed: Typed,
+  problems: Problems = {},
+): PageData<'shop-machines/form'> => ({
+  title: `Change ${line.row.name}`,
+  place: 'Tools',
+  back: backTo(line),
+  titleBlock: [],
+  says: '',
+  form: formOf(unit, typed, problems, { action: to.shopMachineEdit(line.row.id), hidden: [revHidden(rev)], act: 'Save' }),
+});
+
+/** line and form: as they stand now. */
+export const editConflict = (line: MachineLine, form: LengthForm | null, unit: LengthUnit, yours: Typed): PageData<'conflict'> =>
+  conflictView({
+    what: `Two versions of ${line.row.name}`,
+    place: 'Tools',
+    back: backTo(line),
+    action: to.shopMachineEdit(line.row.id),
+    fields: machineFields(unit),
+    yours,
+    theirs: typedOfShopMachine(line, form, unit),
+    hidden: [revHidden(line.row.rev), sizesHidden(unit)],
+  });
+
+/** What a dial says, and what one turn of it does to the work. */
+function dialFigures(key: string, name: string, dial: Dial | null): FigureView[] {
+  if (!dial) return [factView(key, `${name} dial`, 'not typed')];
+  const turn = inUnit(dial.division, dial.unit) * dial.perTurn;
+  const figure = factView(`${key}-turn`, `${name}, one turn`, printShort(turn, 6), dial.unit);
+  return [
+    factView(key, `${name} dial reads`, READS[dial.reads]),
+    factView(`${key}-division`, `${name}, least division`, printShort(inUnit(dial.division, dial.unit), 6), dial.unit),
+    { ...figure, other: `${dial.perTurn} divisions` },
+  ];
+}
+
+const SCREWED: CautionView = {
+  name: 'Screwed nose',
+  says: 'Screwed nose: no braking and no reverse, or the chuck unscrews.',
+  weight: 'beware',
+  word: 'Beware',
+};
+
+function buttonsOf(line: MachineLine, usual: Usual): ButtonView[] {
+  const { row } = line;
+  const button = (action: string, says: string, kind: ButtonView['kind'], confirm = ''): ButtonView => ({
+    action,
+    hidden: [formMark(), revHidden(row.rev)],
+    says,
+    kind,
+    confirm,
+  });
+  if (row.gone_on !== null) return [button(to.shopMachinePutBack(row.id), 'Put it back in the shop', 'main')];
+  const mayBeUsual = (row.kind === 'lathe' || row.kind === 'mill') && !isUsual(line, usual);
+  return [
+    ...(mayBeUsual ? [button(to.shopMachineUsual(row.id), `Make it the usual ${row.kind}`, 'other')] : []),
+    button(to.shopMachineRetire(row.id), 'It has left the shop', 'stop', `Take ${row.name} out of the shop? Its records stay.`),
+  ];
+}
+
+const feedWords = ({ machine }: MachineLine, form: LengthForm | null): string =>
+  form ? machine.feeds.map((feed) => printLength(feed, form)).join('  ') : '';
+
+export function machineView(line: MachineLine, form: LengthForm | null, usual: Usual, trusted: boolean): PageData<'shop-machines/machine'> {
+  const { row, machine } = line;
+  const feeds = feedWords(line, form);
+  const says = (label: string, text: string) => (text === '' ? [] : [{ label, says: text }]);
+  return {
+    title: row.name,
+    place: 'Tools',
+    back: BACK_TO_LIST,
+    titleBlock: [
+      { label: 'Kind', says: KINDS[row.kind], href: '', state: null },
+      { label: 'State', says: '', href: '', state: stateOf(line, usual) },
+    ],
+    cautions: machine.screwedNose ? [SCREWED] : [],
+    figures: [
+      {
+        ...factView(
+          'speeds',
+          'Spindle speeds',
+          machine.speedsRpm.map((rpm) => printShort(rpm, 2)).join('  ') || 'not typed',
+          machine.speedsRpm.length > 0 ? 'rev/min' : '',
+        ),
+        words: true,
+      },
+      { ...factView('feeds', 'Feeds', feeds || 'not typed', feeds ? `${form?.unit ?? 'in'} a ${machine.feedsPer}` : ''), words: true },
+      ...dialFigures('cross', 'Cross-slide', machine.crossDial),
+      ...dialFigures('depth', 'Depth', machine.depthDial),
+    ],
+    facts: [...says('Nose', row.nose), ...says('Notes', row.notes)],
+    edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.shopMachineEdit(row.id) } : null,
+    buttons: trusted ? buttonsOf(line, usual) : [],
+  };
+}
