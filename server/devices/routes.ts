@@ -1,8 +1,9 @@
 import { CodeRefused, codeIsGood, devices, newPairingCode, pair, revokeDevice } from '../../db/devices.ts';
 import { to } from '../addresses.ts';
-import { askedId } from '../asked-id.ts';
+
 import { readForm } from '../forms/form.ts';
 import { TOKEN_COOKIE } from '../guard/guard.ts';
+import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { pairForm } from './forms.ts';
 import { codeView, listView, pairView, refusedView } from './view-model.ts';
@@ -49,6 +50,6 @@ export async function doPair(visit: Visit): Promise<Result> {
 }
 
 export async function revoke(visit: Visit): Promise<Result> {
-  await revokeDevice(visit.shops.own, askedId(visit, 'device'), visit.now);
+  await revokeDevice(visit.shops.own, recordId('device', visit.params['id']), visit.now);
   return { go: to.devices, saved: 'That device may now look only.' };
 }

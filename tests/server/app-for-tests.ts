@@ -48,3 +48,37 @@ export const send = (shop: TestShop, url: string, form: Readonly<Record<string, 
     headers: { host: 'localhost', origin: 'http://localhost', 'content-type': 'application/x-www-form-urlencoded' },
     payload: new URLSearchParams(form).toString(),
   });
+
+/** A peer on the LAN that is none of this machine's own addresses (a network kept for documents). */
+export const LAN_PEER = '198.51.100.23';
+
+type Asked = {
+  readonly method?: 'GET' | 'HEAD' | 'POST' | 'PUT' | 'PATCH' | 'DELETE' | 'OPTIONS';
+  /** The address that the request comes from; the shop PC unless given. */
+  readonly peer?: string;
+  readonly headers?: Readonly<Record<string, string>>;
+  readonly form?: Readonly<Record<string, string>> | string;
+};
+
+/** Any request. Without headers of its own it asks `localhost`, and a change says that it came from there. */
+export const ask = (shop: TestShop, url: string, { method = 'GET', peer = '127.0.0.1', headers, form }: Asked = {}) =>
+  shop.app.inject({
+    method,
+    url,
+    remoteAddress: peer,
+    headers: {
+      ...(form === undefined ? {} : { 'content-type': 'application/x-www-form-urlencoded' }),
+      ...(headers ?? { host: 'localhost', ...(method === 'GET' || method === 'HEAD' ? {} : { origin: 'http://localhost' }) }),
+    },
+    ...(form === undefined ? {} : { payload: typeof form === 'string' ? form : new URLSearchParams(form).toString() }),
+  });
+
+/** Pairs a device as people do: the PC makes a code, the phone presses its button. Gives the cookie that the phone keeps. */
+export async function pairedCookie(shop: TestShop, name = 'phone'): Promise<string> {
+  const made = await send(shop, '/devices/code', {});
+  const code = String(made.headers.location).split('/').at(-1) ?? '';
+  const headers = { host: 'localhost', origin: 'http://localhost' };
+  const paired = await ask(shop, `/pair/${code}`, { method: 'POST', peer: LAN_PEER, headers, form: { name } });
+  const cookie = paired.cookies.find((one) => one.name === 'backgear-device');
+  return `backgear-device=${cookie?.value ?? ''}`;
+}
