@@ -13,7 +13,7 @@ import { MINUTES } from './minutes.data.ts';
 import { needWords } from './needs.ts';
 import type { Need, PlannedOperation } from './operation.ts';
 import { lengthMeasured, standing, withFrom } from './readings.ts';
-import { atMost, measure, notKnown, operation, some } from './written.ts';
+import { atMost, measure, notKnown, operation } from './written.ts';
 
 /** What stands on the mill before any cutter: mandrel and head. */
 const onTheMill = ({ mandrel, dividing }: Job): readonly Need[] => [...mandrel, ...dividing.needs.filter(({ kind }) => kind === 'head')];
@@ -172,6 +172,11 @@ export function plateAndSector(job: Job, after: readonly string[]): PlannedOpera
   });
 }
 
+function nickFigures({ gear, unit }: Job): Record<string, Figure> {
+  const { nicks, depth } = trialNick(gear.teeth, unit).figures;
+  return { nicks, nickDepth: depth };
+}
+
 /** A light nick for every tooth and one more, before anything is cut that cannot be put back. */
 export const nick = (job: Job, after: readonly string[]): PlannedOperation =>
   operation({
@@ -179,7 +184,7 @@ export const nick = (job: Job, after: readonly string[]): PlannedOperation =>
     title: `Nick all ${job.gear.teeth} and one more`,
     setUp: job.mill,
     steps: trialNickSteps(job.gear.teeth),
-    figures: some(trialNick(job.gear.teeth, job.unit), 'nicks', 'depth'),
+    figures: nickFigures(job),
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material)],
     minutes: MINUTES.nick * (job.gear.teeth + 1),

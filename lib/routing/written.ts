@@ -1,4 +1,4 @@
-import type { Answer, Caution, Figure, Value, Weight } from '../figure/figure.ts';
+import type { Caution, Figure, Value, Weight } from '../figure/figure.ts';
 import { type Length, type LengthUnit, nanometres } from '../values/length.ts';
 import type { Measure, Need, PlannedOperation, SetUp } from './operation.ts';
 
@@ -38,12 +38,6 @@ export const operation = ({ must = true, figures = {}, measures = [], needs = []
   cautions: few(cautions),
   minutes: Math.max(1, Math.round(said.minutes)),
 });
-
-/** Those figures of an answer that stand in this operation. */
-export function some<K extends string>(answer: Answer<K>, ...keys: readonly K[]): Record<string, Figure> {
-  const { figures } = answer;
-  return Object.fromEntries(keys.flatMap((key) => (figures[key] ? [[key, figures[key]]] : [])));
-}
 
 /** A figure that cannot be given, and what would give it. */
 export const notKnown = (name: string, symbol: string, words: string, unit: LengthUnit): Figure => ({

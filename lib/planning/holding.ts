@@ -1,0 +1,71 @@
+import { DomainError } from '../figure/domain-error.ts';
+import { printWhole } from '../values/print.ts';
+import { byId } from './order.ts';
+import { allBefore, statesOf } from './states.ts';
+import type { OperationState, WorkOperation } from './work.ts';
+
+/** ratios: how many the machine has today and would have with this part made; null where it is no change wheel. */
+export type HoldAsked = {
+  readonly hold: number;
+  readonly heldFor: number;
+  readonly operations: readonly WorkOperation[];
+  readonly ratios?: { readonly today: number; readonly then: number } | null;
+};
+
+/** delays: whether holding keeps this work waiting longer than it would. choices: both, in a sentence each; the owner chooses. */
+export type Holding = { readonly delays: boolean; readonly why: string; readonly choices: { readonly now: string; readonly hold: string } };
+
+function both({ hold, heldFor, operations }: HoldAsked): readonly [WorkOperation, WorkOperation] {
+  const [one, other] = [hold, heldFor].map((id) => operations.find((each) => each.id === id));
+  if (!one || !other) throw new RangeError(`no operation ${one ? heldFor : hold}`);
+  if (hold !== heldFor && !allBefore(heldFor, byId(operations)).has(hold)) return [one, other];
+  throw new DomainError({
+    given: `“${other.title}” of ${other.partName} itself waits for “${one.title}” of ${one.partName}.`,
+    limit: 'Two operations cannot be kept back for each other.',
+    tryThis: 'Hold the other one, or neither.',
+    about: ['heldFor'],
+  });
+}
+
+const toolsOf = ({ waits }: OperationState): readonly string[] => waits.filter((wait) => wait.for === 'tool').map(({ says }) => says);
+
+/** What the other waits for, from outside the two routings, that this one does not. */
+const more = (one: OperationState, other: OperationState): readonly string[] => {
+  const own = toolsOf(one);
+  return toolsOf(other).filter((says) => !own.includes(says));
+};
+
+const listed = (words: readonly string[]): string => words.join(' and ');
+
+function reason(one: WorkOperation, other: WorkOperation, lacking: readonly string[], together: readonly string[]): string {
+  if (lacking.length > 0) {
+    const first = together.length === 0 ? '' : ` Both wait for ${listed(together)} first.`;
+    return `Yes: ${other.partName} waits for ${listed(lacking)} as well, and ${one.partName} does not.${first}`;
+  }
+  if (together.length > 0) return `No: both wait for ${listed(together)}, and for nothing else.`;
+  return 'No: neither waits for a tool.';
+}
+
+const count = (n: number): string => printWhole(n, 1, 0);
+
+/** Would keeping an operation back for another, so that both share one setting-up, delay anything? Throws DomainError where the other waits for it. */
+export function holdingDelays(asked: HoldAsked): Holding {
+  const [one, other] = both(asked);
+  const states = new Map(
+    statesOf(asked.operations.map((each) => (each.id === one.id ? { ...each, heldFor: null } : each))).map((state) => [state.id, state]),
+  );
+  const [mine, theirs] = [states.get(one.id), states.get(other.id)];
+  if (!mine || !theirs) throw new RangeError('an operation without a state');
+  const lacking = more(mine, theirs);
+  const own = toolsOf(mine).filter((says) => toolsOf(theirs).includes(says));
+  const gain = asked.ratios ? `: ratios ${count(asked.ratios.today)} to ${count(asked.ratios.then)}` : '';
+  const until = lacking.length > 0 ? `hold it for ${listed(lacking)}` : `hold it for ${other.partName}`;
+  return {
+    delays: lacking.length > 0,
+    why: reason(one, other, lacking, own),
+    choices: {
+      now: `Do ${one.title} (${one.partName}) now${gain}${gain === '' ? ':' : ','} one more setting-up.`,
+      hold: `Or ${until}, and do both in one setting-up.`,
+    },
+  };
+}

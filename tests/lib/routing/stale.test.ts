@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import type { Value } from '../../../lib/figure/figure.ts';
+import { planRouting } from '../../../lib/routing/plan.ts';
+import { isStale, type StoredOperation, samePrint, whatChanged } from '../../../lib/routing/stale.ts';
+import { inches, nanometres } from '../../../lib/values/length.ts';
+import { cutter, shop, spare, wanted } from './halvorsen.ts';
+
+const owner = shop({ cutters: [cutter(5, '5', 21, 25)] });
+const plan = (more: Partial<Parameters<typeof planRouting>[0]> = {}) =>
+  planRouting({ way: 're-cut a spare', wanted: wanted(22), blank: spare(31), shop: owner, readings: {}, ...more } as Parameters<
+    typeof planRouting
+  >[0]);
+const stored = (of: ReturnType<typeof plan>): StoredOperation[] =>
+  of.operations.map(({ key, figures }) => ({
+    key,
+    figures: Object.entries(figures).map(([figure, { value }]) => ({ key: figure, shown: value })),
+  }));
+const measured = { 'blank/outside': { value: { length: inches(2.996) } as Value, from: 'measured' as const } };
+
+test('nothing is stale while nothing changed', () => {
+  expect(whatChanged(stored(plan()), plan())).toEqual({ figures: [], added: [], removed: [] });
+  expect(isStale(whatChanged(stored(plan()), plan()))).toBe(false);
+});
+
+test('a blank that measures less makes the depth stale, was and now', () => {
+  const { figures } = whatChanged(stored(plan()), plan({ readings: measured }));
+  const depth = figures.find(({ operation, figure }) => operation === 'touch' && figure === 'depth');
+  expect(depth?.was).toEqual({ length: inches(0.269625) });
+  expect(depth?.now).toEqual({ length: inches(0.267625) });
+  expect(figures.some(({ operation, figure }) => operation === 'blank' && figure === 'outside')).toBe(false);
+});
+
+test('what is done and what was typed stays', () => {
+  const now = plan({ readings: measured });
+  const done = stored(plan()).map((one) => ({ ...one, done: one.key === 'touch' }));
+  expect(whatChanged(done, now).figures.some(({ operation }) => operation === 'touch')).toBe(false);
+  const typed = stored(plan()).map((one) => ({ ...one, figures: one.figures.map((figure) => ({ ...figure, typed: true })) }));
+  expect(whatChanged(typed, now).figures).toEqual([]);
+});
+
+test('another spare: operations come and go', () => {
+  const wide = spare(31);
+  const now = plan({ blank: { ...wide, gear: { ...wide.gear, face: inches(1) } } });
+  expect(whatChanged(stored(plan()), now).added).toEqual(['faces']);
+  expect(whatChanged(stored(now), plan()).removed).toEqual(['faces']);
+});
+
+describe('the same in print is the same', () => {
+  test('a nanometre less is no change, a tenth of a thousandth is', () => {
+    expect(samePrint({ length: inches(3) }, { length: nanometres(inches(3) - 1) }, 'in')).toBe(true);
+    expect(samePrint({ length: inches(3) }, { length: inches(2.9999) }, 'in')).toBe(false);
+    expect(samePrint({ count: 3 }, { number: 3, unit: 'teeth', places: 0 }, 'in')).toBe(false);
+  });
+});
