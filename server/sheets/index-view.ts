@@ -1,0 +1,125 @@
+import type { OperationLine } from '../../db/operations.ts';
+import { sectorHoles, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import { indexPlate } from '../../lib/drawing/index-plate.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import { printMove } from '../../lib/figure/print-value.ts';
+import { needWords } from '../../lib/routing/needs.ts';
+import type { IndexMove } from '../../lib/values/move.ts';
+import { to } from '../addresses.ts';
+import type { Views } from '../views.ts';
+import { type IndexColumns, type IndexLine, inColumns, indexLines, passHeads, type Ticked } from './index-columns.ts';
+import { dialUnit } from './operation-rows.ts';
+import { onSheet, type Printed, paperBlock } from './paper.ts';
+import { moveOf } from './passes.ts';
+import { partCells } from './route-view.ts';
+import { sheetFigure } from './sheet-figure.ts';
+import type { FactView, IndexBlock } from './view-types.ts';
+import { drawnWide } from './wheel-drawing.ts';
+import { machineName, teethOf, type Work } from './work.ts';
+
+/** Lines of the table on the first side and on those after it: large while the teeth are few. */
+const BIG = { first: 15, later: 20 } as const;
+const PLAIN = { first: 20, later: 30 } as const;
+const PLATE_WIDE = 62;
+
+/** The move that the table walks by. Throws DomainError while no circle serves. */
+export function moveFor({ operations, part: { mark } }: Work): IndexMove {
+  const move = moveOf(operations);
+  if (move) return move;
+  throw new DomainError({
+    given: `${mark} has no circle to divide on yet.`,
+    limit: 'An index sheet lists the holes of one circle.',
+    tryThis: 'Put an index plate that serves on record, then accept the figures of today on the routing.',
+  });
+}
+
+/** "27 spaces = 28 holes, counting the pin’s". */
+export const sectorWords = ({ spaces }: IndexMove): string =>
+  spaces === 0 ? 'whole turns: no sector' : `${spaces} spaces = ${sectorHoles(spaces)} holes, counting the pin’s`;
+
+/** Head turns as the head's own need names them; what the moves make stands against them. */
+export function proofWords(teeth: number, move: IndexMove, { operations }: Pick<Work, 'operations'>): string {
+  const [num, den] = turnsMade(teeth, move);
+  const head = operations.flatMap(({ needs }) => needs).find(({ need }) => need.kind === 'head')?.need;
+  const made = den === 1 ? String(num) : `${num}/${den}`;
+  const asked = head?.kind === 'head' ? `; the head takes ${head.turns}` : '';
+  return `${teeth} moves of ${printMove(move)} make ${made} turns${asked}. Nick ${teeth + 1} falls in nick 1.`;
+}
+
+const fact = (key: string, name: string, text: string): FactView => ({ key, name, text });
+
+/** Depths as they are dialled, by operation: what is set before each round. */
+function dialFacts({ operations, machines, now }: Work): FactView[] {
+  const dials = operations.flatMap((operation: OperationLine) =>
+    operation.figures
+      .filter(({ key }) => /^dial\d*$/.test(key) && ['touch', 'rough'].includes(operation.key ?? ''))
+      .map((stored) => sheetFigure(operation, stored, dialUnit(operation, machines), now)),
+  );
+  return dials.map(({ key, name, text, was, typed }) => fact(key, name, `${was ? `${was} → ` : ''}${text}${typed ? ' (typed)' : ''}`));
+}
+
+function cutterFact({ operations }: Work): FactView[] {
+  const need = operations.flatMap(({ needs }) => needs).find((one) => one.need.kind === 'cutter');
+  return need
+    ? [fact('cutter', 'Cutter', `${needWords(need.need).replace(/^cutter /, '')}${need.tool_id === null ? ': lacking' : ''}`)]
+    : [];
+}
+
+/** What is set for this part. */
+export function indexFacts(work: Work, move: IndexMove): FactView[] {
+  return [
+    fact('teeth', 'Teeth', String(teethOf(work))),
+    fact('crank', 'Each move', printMove(move)),
+    fact('sector', 'Sector', sectorWords(move)),
+    ...cutterFact(work),
+    ...dialFacts(work),
+  ];
+}
+
+const columnsWide = (heads: readonly string[]): number => (heads.length > 4 ? 2 : 3);
+
+/** The lines of one part shared out over sides, each in columns side by side. */
+function sidesOf(lines: readonly IndexLine[], heads: readonly string[]): IndexColumns[] {
+  const wide = columnsWide(heads);
+  const big = lines.length <= BIG.first * wide;
+  const room = big ? BIG : PLAIN;
+  const [first, later] = [room.first * wide, room.later * wide];
+  const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
+    lines.slice(first + at * later, first + (at + 1) * later),
+  );
+  return [lines.slice(0, first), ...rest].map((side) => ({ big, passes: heads, columns: inColumns(side, wide) }));
+}
+
+/** The table of one part in so many columns, on one side. */
+export function indexBlock(work: Work, all: readonly Ticked[], columns: number): IndexBlock {
+  const [teeth, move] = [teethOf(work), moveFor(work)];
+  const heads = passHeads(all.map(({ pass }) => pass));
+  return {
+    id: `index-${work.part.id}`,
+    title: `${work.part.mark} ${work.part.name}`,
+    facts: indexFacts(work, move),
+    proof: proofWords(teeth, move, work),
+    columns: { big: false, passes: heads, columns: inColumns(indexLines(teeth, move, all), columns) },
+  };
+}
+
+/** setUp: where the teeth are cut. */
+export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], printed: Printed): Views['sheets/index-sheet'] {
+  const [teeth, move, { part }] = [teethOf(work), moveFor(work), work];
+  const heads = passHeads(all.map(({ pass }) => pass));
+  const sides = sidesOf(indexLines(teeth, move, all), heads);
+  const title = `${part.mark} ${part.name}`;
+  const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };
+  return {
+    ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
+    heading: `${teeth} teeth: index table`,
+    setUp: `${machineName(work)} · ${setUp}`,
+    block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work) },
+    plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
+    sides: sides.map((columns, at) => ({
+      first: at === 0,
+      columns,
+      paper: paperBlock({ cells: partCells(work), mark: part.mark, leadsTo: to.part(part.id) }, printed, at + 1, sides.length),
+    })),
+  };
+}

@@ -1,0 +1,67 @@
+import type { OperationLine } from '../../db/operations.ts';
+import { landingHole, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import type { IndexMove } from '../../lib/values/move.ts';
+import type { Ratio } from '../../lib/values/ratio.ts';
+
+/** What is done to every tooth space in turn. nick: all and one more. */
+export type PassKind = 'nick' | 'rough' | 'finish';
+export type Pass = {
+  readonly kind: PassKind;
+  readonly operation: OperationLine;
+  readonly teeth: number;
+  readonly rounds: number;
+  /** How many ticks there are in all: rounds × teeth, and one more of nicks. */
+  readonly marks: number;
+};
+
+const KINDS: Readonly<Record<string, PassKind>> = { nick: 'nick', rough: 'rough', finish: 'finish' };
+
+/** Rough all round may be several rounds: lib gives a depth for each. */
+const roundsOf = ({ figures }: OperationLine): number => Math.max(1, figures.filter(({ key }) => /^rough\d+$/.test(key)).length);
+
+function passOf(operation: OperationLine, teeth: number): Pass | null {
+  const kind = KINDS[operation.key ?? ''];
+  if (!kind || operation.struck_on !== null) return null;
+  const rounds = kind === 'rough' ? roundsOf(operation) : 1;
+  return { kind, operation, teeth, rounds, marks: rounds * teeth + (kind === 'nick' ? 1 : 0) };
+}
+
+/** Nick, rough and finish of a routing, in its own order; what is struck out is left out. */
+export const passesOf = (operations: readonly OperationLine[], teeth: number): Pass[] =>
+  operations.flatMap((operation) => passOf(operation, teeth) ?? []);
+
+/** The move of the crank that this routing divides by: as typed over, else as worked out. Null while no circle serves. */
+export function moveOf(operations: readonly OperationLine[]): IndexMove | null {
+  const figures = operations.filter(({ struck_on }) => struck_on === null).flatMap((operation) => operation.figures);
+  for (const { key, shown } of figures) if (key === 'crank' && 'move' in shown) return shown.move;
+  return null;
+}
+
+/** One tick of a pass: which tooth, in which round, and where the pin lands for it. again: the first tooth once more, the proof. */
+export type Mark = {
+  readonly mark: number;
+  readonly tooth: number;
+  readonly round: number;
+  readonly again: boolean;
+  readonly hole: number;
+  readonly turns: Ratio;
+};
+
+export function markOf(pass: Pass, move: IndexMove, mark: number): Mark {
+  const done = mark - 1;
+  return {
+    mark,
+    tooth: (done % pass.teeth) + 1,
+    round: Math.floor(done / pass.teeth) + 1,
+    again: pass.kind === 'nick' && mark === pass.marks,
+    hole: landingHole(mark, move),
+    turns: turnsMade(done, move),
+  };
+}
+
+/** The first mark that is not ticked; null when all are. */
+export function nextMark({ marks }: Pass, ticked: readonly number[]): number | null {
+  const done = new Set(ticked);
+  for (let mark = 1; mark <= marks; mark++) if (!done.has(mark)) return mark;
+  return null;
+}

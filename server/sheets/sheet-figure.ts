@@ -1,0 +1,119 @@
+import type { StoredFigure } from '../../db/figures.ts';
+import type { OperationLine } from '../../db/operations.ts';
+import type { Figure, Value } from '../../lib/figure/figure.ts';
+import { printValue } from '../../lib/figure/print-value.ts';
+import type { Measure } from '../../lib/routing/operation.ts';
+import type { LengthUnit } from '../../lib/values/length.ts';
+import { workedLine } from './worked-line.ts';
+
+/** One figure on paper: large, in one unit; `box`: it is measured, and there is room to write; measured: what was, if it was. */
+export type SheetFigure = {
+  readonly key: string;
+  readonly name: string;
+  readonly symbol: string;
+  readonly text: string;
+  readonly unit: string;
+  readonly words: boolean;
+  readonly typed: boolean;
+  readonly was: string;
+  readonly limits: string;
+  readonly worked: string;
+  readonly box: boolean;
+  readonly measured: string;
+};
+
+/** What lib would say today, by `operation key/figure key`. */
+export type FiguresNow = ReadonlyMap<string, Figure>;
+
+/** Figures that stand behind others: on the part's page with their working, not on paper. */
+const NOT_ON_PAPER = new Set(
+  'turns leastCircle sectorHoles speedWorkedOut k feedPerSpan spanBelow cutTime roughTime finishTime left oldOutside'.split(' '),
+);
+/** Figures that need no line of their own: set small, one after another. */
+const SMALL = new Set(
+  'wholeDepth turnOff throughTeeth solid passes newRoot rootDiameter wall newOutside proof feed speed spanAbove lashSwing divisionWander chordalAddendum chordalThickness lastCuts error lean'.split(
+    ' ',
+  ),
+);
+
+const said = (value: Value, unit: LengthUnit, places?: number): string => {
+  const printed = printValue(value, unit, places);
+  return printed.unit ? `${printed.text}\u202f${printed.unit}` : printed.text;
+};
+
+const isZero = (value: Value): boolean => 'length' in value && value.length === 0;
+
+function limitsWords(low: Value | null, high: Value | null, unit: LengthUnit, places?: number): string {
+  const print = (value: Value): string => said(value, unit, places);
+  if (high && (!low || isZero(low))) return `at most ${print(high)}`;
+  if (low && high) return `${printValue(low, unit, places).text} to ${print(high)}`;
+  return low ? `at least ${print(low)}` : '';
+}
+
+const lengthValue = (length: Measure['low']): Value | null => (length === null ? null : { length });
+
+/** The limits of what is measured stand over those of the figure itself. */
+function limitsOf(stored: StoredFigure, measure: Measure | undefined, unit: LengthUnit, places?: number): string {
+  const own = measure && (measure.low !== null || measure.high !== null);
+  const [low, high] = own ? [lengthValue(measure.low), lengthValue(measure.high)] : [stored.low, stored.high];
+  return limitsWords(low, high, unit, places);
+}
+
+/** The working; when the dial reads another unit than the formula, with what it gives in its own. */
+function workedOut(figure: Figure, unit: LengthUnit): string {
+  const line = workedLine(figure);
+  if (line === '') return '';
+  const head = `${figure.symbol} = ${line}`;
+  return unit !== figure.unit && 'length' in figure.value ? `${head} = ${said(figure.value, figure.unit, figure.places)}` : head;
+}
+
+/** What a figure says on paper: as typed over, else as worked out. */
+export const standsFor = ({ typed, computed }: StoredFigure): Value => typed ?? computed;
+
+/** Was → now: only for what was worked out and is still to be done. */
+function nowOf(stored: StoredFigure, operation: OperationLine, now: FiguresNow): Figure | null {
+  if (stored.typed || stored.measured || operation.done_on !== null) return null;
+  return now.get(`${operation.key ?? ''}/${stored.key}`) ?? null;
+}
+
+/** A number under a limit says nothing twice: a run-out is "at most" so much. */
+const onlyLimit = (limits: string): boolean => limits.startsWith('at most');
+
+export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit: LengthUnit | null, now: FiguresNow): SheetFigure {
+  const [own, fresh] = [stored.figure, nowOf(stored, operation, now)];
+  const inOne = unit ?? own.unit;
+  const places = inOne === own.unit ? own.places : undefined;
+  const value = standsFor(stored);
+  const was = said(value, inOne, places);
+  const changed = fresh !== null && said(fresh.value, inOne, places) !== was;
+  const printed = printValue(changed ? fresh.value : value, inOne, places);
+  const measure = operation.measures.find((one) => one.figure === stored.key);
+  const limits = limitsOf(stored, measure, inOne, places);
+  return {
+    key: `${(operation.key ?? `own-${operation.id}`).replaceAll(' ', '-')}-${stored.key}`,
+    name: own.name,
+    symbol: own.symbol,
+    text: printed.text,
+    unit: printed.unit,
+    words: 'words' in value || 'move' in value || 'dial' in value,
+    typed: stored.typed !== null,
+    was: changed ? was : '',
+    limits: onlyLimit(limits) ? 'at most' : limits,
+    worked: stored.typed ? `worked out: ${said(stored.computed, inOne, places)}` : workedOut(changed ? fresh : own, inOne),
+    box: measure !== undefined,
+    measured: stored.measured ? said(stored.measured, inOne, places) : '',
+  };
+}
+
+const measuredIn = ({ measures }: OperationLine, { key }: StoredFigure): boolean => measures.some(({ figure }) => figure === key);
+
+/** Shown large: what is measured, typed over, or not known to be a lesser figure. */
+export const isLarge = (operation: OperationLine, stored: StoredFigure): boolean =>
+  measuredIn(operation, stored) || stored.typed !== null || !(SMALL.has(stored.key) || NOT_ON_PAPER.has(stored.key));
+
+/** Shown small, one after another. */
+export const isSmall = (operation: OperationLine, stored: StoredFigure): boolean => SMALL.has(stored.key) && !isLarge(operation, stored);
+
+/** "whole depth h 0.2696 in". */
+export const smallWords = ({ name, symbol, text, unit, was }: SheetFigure): string =>
+  `${name} ${symbol} ${was ? `${was} → ` : ''}${text}${unit ? `\u202f${unit}` : ''}`;

@@ -1,0 +1,96 @@
+import { printMove } from '../../lib/figure/print-value.ts';
+import type { IndexMove } from '../../lib/values/move.ts';
+import { to } from '../addresses.ts';
+import type { AtMachineView, ButtonView } from '../page.ts';
+import type { PageData } from '../views.ts';
+import type { Ticked } from './index-columns.ts';
+import { type Mark, markOf, nextMark, type Pass } from './passes.ts';
+import type { Work } from './work.ts';
+
+const NAMES = { nick: 'Nick', rough: 'Rough', finish: 'Finish' } as const;
+const DONE = { nick: 'nicked', rough: 'roughed', finish: 'cut' } as const;
+
+/** "Tooth 7"; the first once more is named so. */
+const toothName = ({ tooth, again }: Mark): string => (again ? `Tooth ${tooth} once more` : `Tooth ${tooth}`);
+
+const passName = (pass: Pass, { round }: Mark): string =>
+  pass.rounds > 1 ? `${NAMES[pass.kind]}, round ${round} of ${pass.rounds}` : NAMES[pass.kind];
+
+const button = (action: string, mark: number, says: string, kind: ButtonView['kind']): ButtonView => ({
+  action,
+  hidden: [{ name: 'tooth', value: String(mark) }],
+  says,
+  kind,
+  confirm: '',
+});
+
+/** How the pin comes to the hole of this tooth. */
+function comesTo(mark: Mark, move: IndexMove): string {
+  if (mark.mark === 1) return 'The pin stands in hole 0. Do not crank yet.';
+  if (move.spaces === 0) return `Crank ${printMove(move)}: the pin drops into the hole it came from.`;
+  return `Crank ${printMove(move)} from hole ${(mark.hole + move.circle - move.spaces) % move.circle}.`;
+}
+
+function landsIn({ mark, hole }: Mark, { turns }: IndexMove): string {
+  const turned = mark === 1 || turns === 0 ? '' : `${turns} turn${turns === 1 ? '' : 's'}, `;
+  return `${turned}hole ${hole}`;
+}
+
+const NO_LINKS = { earlier: null, later: null } as const;
+
+function working(pass: Pass, mark: Mark, move: IndexMove, done: number): AtMachineView {
+  return {
+    step: `${passName(pass, mark)} · ${done} of ${pass.marks} done`,
+    name: toothName(mark),
+    text: landsIn(mark, move),
+    unit: '',
+    words: true,
+    limits: comesTo(mark, move),
+    says: mark.again ? 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.' : '',
+    caution: null,
+    ...NO_LINKS,
+  };
+}
+
+const finished = (pass: Pass): AtMachineView => ({
+  step: `${NAMES[pass.kind]} · all ${pass.marks} done`,
+  name: 'This pass is done',
+  text: `${pass.teeth} teeth ${DONE[pass.kind]}`,
+  unit: '',
+  words: true,
+  limits: '',
+  says:
+    pass.kind === 'nick' ? `Nick ${pass.marks} must lie in nick 1 before anything deeper is cut.` : 'Measure before the wheel comes off.',
+  caution: null,
+  ...NO_LINKS,
+});
+
+function passLines(all: readonly Ticked[], here: number): PageData<'sheets/teeth'>['passes'] {
+  return all.map(({ pass, ticks }) => ({
+    says: NAMES[pass.kind],
+    href: to.teeth(pass.operation.id),
+    here: pass.operation.id === here,
+    counted: `${ticks.length} of ${pass.marks}`,
+  }));
+}
+
+/** The page at the mill: which tooth now, the hole to land in, one button that names what it marks. mayChange: this device may tick. */
+export function teethView(work: Work, own: Ticked, all: readonly Ticked[], move: IndexMove, mayChange: boolean): PageData<'sheets/teeth'> {
+  const { pass, ticks } = own;
+  const [next, last] = [nextMark(pass, ticks), Math.max(0, ...ticks)];
+  const mark = next === null ? null : markOf(pass, move, next);
+  const { id } = pass.operation;
+  const cut = mark && mayChange ? button(to.toothCut(id), mark.mark, `${toothName(mark)} is ${DONE[pass.kind]}`, 'main') : null;
+  const lastName = last > 0 ? toothName(markOf(pass, move, last)) : '';
+  return {
+    title: `${work.part.mark}: ${pass.operation.title}`,
+    place: '',
+    back: { says: work.part.mark, href: to.part(work.part.id) },
+    titleBlock: [],
+    at: mark ? working(pass, mark, move, ticks.length) : finished(pass),
+    cut,
+    backOne: last > 0 && mayChange ? button(to.toothBack(id), last, `Back one: ${lastName} is not ${DONE[pass.kind]}`, 'other') : null,
+    passes: passLines(all, id),
+    links: [{ says: 'The index sheet on paper', href: to.indexSheet(id) }],
+  };
+}
