@@ -2,7 +2,10 @@ import * as devices from './devices/routes.ts';
 import * as assemblies from './machines/assembly-routes.ts';
 import * as machines from './machines/routes.ts';
 import * as search from './search/routes.ts';
+import * as setEdits from './sets/edit-routes.ts';
+import * as sets from './sets/routes.ts';
 import * as settings from './settings/routes.ts';
+import * as sheets from './sheets/routes.ts';
 import * as shop from './shop/routes.ts';
 import * as shopMachines from './shop-machines/routes.ts';
 import * as sums from './sums/routes.ts';
@@ -37,6 +40,24 @@ export const PAGES: readonly Route[] = [
   post('/machines/:id/assemblies', assemblies.add),
   getTrusted('/assemblies/:id/edit', assemblies.askEdit),
   post('/assemblies/:id', assemblies.save),
+
+  // Change-gear sets
+  getTrusted('/machines/:id/sets/new', setEdits.askNew),
+  post('/machines/:id/sets', setEdits.add),
+  get('/sets/:id', sets.one),
+  getTrusted('/sets/:id/edit', setEdits.askEdit),
+  post('/sets/:id', setEdits.save),
+  getTrusted('/sets/:id/wheels', setEdits.askWheels),
+  post('/sets/:id/wheels', setEdits.saveWheels),
+  post('/sets/:id/open', sets.open),
+
+  // Sheets on paper, and the count at the mill
+  get('/parts/:id/sheet', sheets.partSheet),
+  get('/operations/:id/index-sheet', sheets.indexSheet),
+  get('/set-ups/sheet', sheets.setUpSheet),
+  get('/operations/:id/teeth', sheets.teeth),
+  post('/operations/:id/teeth/cut', sheets.toothCut),
+  post('/operations/:id/teeth/back', sheets.toothBack),
 
   // Sums
   get('/sums', sums.contents),

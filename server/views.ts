@@ -1,5 +1,6 @@
 import type { DeviceViews } from './devices/view-model.ts';
 import type { MachineViews } from './machines/view-model.ts';
+import type { MadeViews } from './made/view-model.ts';
 import type {
   AnswerView,
   AtMachineView,
@@ -25,8 +26,11 @@ import type {
   TitleCell,
   WithoutFurniture,
 } from './page.ts';
+import type { RoutingViews } from './routings/view-model.ts';
 import type { SearchViews } from './search/view-model.ts';
+import type { SetViews } from './sets/view-model.ts';
 import type { SettingViews } from './settings/view-model.ts';
+import type { SheetViews } from './sheets/view-types.ts';
 import type { ShopViews } from './shop/view-model.ts';
 import type { ShopMachineViews } from './shop-machines/view-model.ts';
 import type { SumViews } from './sums/view-model.ts';
@@ -82,9 +86,13 @@ export interface Views
   extends Layouts,
     Partials,
     CommonPages,
+    MadeViews,
+    RoutingViews,
     DeviceViews,
     MachineViews,
     SearchViews,
+    SetViews,
+    SheetViews,
     ShopViews,
     SumViews,
     TodayViews,

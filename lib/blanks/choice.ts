@@ -40,7 +40,7 @@ export type BlankChoice = {
 };
 
 const MOST_MISSING = 20;
-const MOST_SPARES = 60;
+export const MOST_SPARES = 60;
 
 /** Every spare may be cut: each a group of its own. */
 export const allMayBeCut = (spares: readonly SpareWheel[]): LikeGroup[] => spares.map((spare) => ({ wheels: [spare], mayCut: 1 }));

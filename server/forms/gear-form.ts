@@ -128,29 +128,32 @@ export function patternProblems(values: PatternValues): Problems {
   return problems;
 }
 
-/** The same with teeth: does the bore lie inside the roots, and the recesses inside the wheel? */
-export function gearProblems(values: GearValues): Problems {
-  const between = patternProblems(values);
-  if (Object.keys(between).length > 0) return between;
-  const gear = gearOf(values);
+/** What cannot be about a whole wheel, by the field at fault: the bore lies inside the roots, the recesses inside the tips. */
+export function wheelFaults(gear: Gear): Problems {
   try {
     const tooth = checkedTooth(gear);
     const [root, outside] = [ofUnit(rootDiameter(tooth), tooth.unit), ofUnit(outsideDiameter(tooth), tooth.unit)];
-    const far = [...values.recesses, ...values.openings].some(({ outer }) => outer.length > outside);
+    const rings = gear.body.known ? [...gear.body.recesses, ...gear.body.openings] : [];
     return {
       ...(bottomOf(gear.bore) >= root ? { boreDiameter: `The bore would cut through the roots of ${gear.teeth} teeth.` } : {}),
-      ...(far ? { recesses: 'One of these lies beyond the tips of the teeth.' } : {}),
+      ...(rings.some(({ outer }) => outer > outside) ? { recesses: `One of these lies beyond the tips of ${gear.teeth} teeth.` } : {}),
     };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    const at = error.about.find((name) => name in values) ?? 'teeth';
+    const at = error.about.find((name) => name in gear || name === 'angle') ?? 'teeth';
     return { [at]: `${error.given} ${error.limit} ${error.tryThis}` };
   }
 }
 
 function bottomOf(bore: Bore | null): number {
   if (!bore) return 0;
-  return bore.form === 'keyed' ? bore.diameter + bore.keyDepth : bore.diameter;
+  return bore.form === 'keyed' ? bore.diameter + 2 * bore.keyDepth : bore.diameter;
+}
+
+/** What is wrong between the fields of a wheel, and with the wheel that they make. */
+export function gearProblems(values: GearValues): Problems {
+  const between = patternProblems(values);
+  return Object.keys(between).length > 0 ? between : wheelFaults(gearOf(values));
 }
 
 type WheelRead =

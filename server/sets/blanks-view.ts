@@ -1,0 +1,103 @@
+import type { BlankChoice, Chosen } from '../../lib/blanks/choice.ts';
+import { testSpare } from '../../lib/blanks/spare-test.sums.ts';
+import { type Judged, judgeSpare } from '../../lib/blanks/spare-test.ts';
+import type { SpareWheel, Wanted } from '../../lib/blanks/spare-wheel.ts';
+import { blankDrawing } from '../../lib/drawing/blank-drawing.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Figure } from '../../lib/figure/figure.ts';
+import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import type { Length, LengthUnit } from '../../lib/values/length.ts';
+import { type LengthForm, printLength } from '../../lib/values/print.ts';
+import { to } from '../addresses.ts';
+import { cell, heads, linkCell, stateCell } from '../cells.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
+import { cautionView, figureView } from '../figures.ts';
+import type { StateView, TableView } from '../page.ts';
+import type { BlankView } from './view-model.ts';
+
+const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'in' ? 3 : 2 });
+const size = (length: Length, unit: LengthUnit): string => `${printLength(length, roundForm(unit))} ${unit}`;
+
+/** Drawings and figures of more than these would make a long page; the rest are on the page of each part. */
+export const MOST_DRAWN = 6;
+
+const WORDS: Readonly<Record<Judged['verdict'], StateView>> = {
+  clean: { kind: 'ready', says: 'cleans up' },
+  'only just': { kind: 'ready', says: 'only just' },
+  'old gaps stay': { kind: 'off', says: 'too small' },
+  refused: { kind: 'off', says: 'will not do' },
+  'measure first': { kind: 'doubtful', says: 'measure first' },
+};
+
+/** A spare held against a wanted wheel, in the trade's short sentence. */
+export function shortWords({ gear }: SpareWheel, judged: Judged): string {
+  const { unit } = judged.sizes;
+  const against = judged.checks.filter((check) => check.result === 'no' && check.about !== 'outside');
+  const unknown = judged.checks.filter((check) => check.result === 'measure first');
+  const others = against.map((check) => check.says);
+  if (judged.sizes.outside > judged.oldOutside) return [`${gear.teeth} teeth is smaller than what is wanted.`, ...others].join(' ');
+  if (judged.room.gaps > 0)
+    return [`${gear.teeth} teeth is too small: the old gaps would stay ${size(judged.room.gaps, unit)} deep.`, ...others].join(' ');
+  if (judged.room.left < 0)
+    return [`${gear.teeth} teeth is too small to clean up: traces of the old gaps would stay.`, ...others].join(' ');
+  if (others.length > 0) return others.join(' ');
+  if (unknown.length > 0) return unknown.map((check) => check.says).join(' ');
+  const room = `${size(judged.room.left, unit)} left a side after cleaning up.`;
+  return judged.verdict === 'only just' ? `Only just: ${room}` : `Cleans up: ${room}`;
+}
+
+type Held = { readonly state: StateView; readonly says: string };
+
+/** The same, or its refusal in words where a reading makes no sense. */
+export function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: Length): Held {
+  try {
+    const judged = judgeSpare({ wanted: wanted.gear, spare, cleanUp });
+    return { state: WORDS[judged.verdict], says: shortWords(spare, judged) };
+  } catch (error) {
+    if (error instanceof DomainError) return { state: { kind: 'doubtful', says: 'look again' }, says: error.message };
+    throw error;
+  }
+}
+
+export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], cleanUp: Length): TableView {
+  const inOrder = [...spares].sort((a, b) => a.gear.teeth - b.gear.teeth || a.id - b.id);
+  return {
+    title: `Every spare held against ${wanted.name}`,
+    heads: heads(['Spare', 'name'], ['Verdict', 'state'], ['Why', 'words']),
+    rows: inOrder.map((spare) => {
+      const { state, says } = heldAgainst(wanted, spare, cleanUp);
+      return { id: `held-${wanted.id}-${spare.id}`, cells: [linkCell(spare.name, to.item(spare.id)), stateCell(state), cell(says)] };
+    }),
+    empty: 'No spare is in the shop.',
+  };
+}
+
+/** The figures of turning a spare into a wheel, and the drawing of the new one inside the old. prefix: keeps keys apart on a page. */
+export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, prefix: string) {
+  const { answer } = testSpare({ wanted: wanted.gear, spare, cleanUp });
+  const form: LengthForm = { unit: unitOfPitch(wanted.gear.pitch), places: unitOfPitch(wanted.gear.pitch) === 'in' ? 3 : 2 };
+  return {
+    drawing: drawingView(blankDrawing({ old: spare.gear, oldRoot: judged.root.root, next: wanted.gear }, { form })),
+    figures: Object.entries<Figure>(answer.figures as Record<string, Figure>).map(([key, figure]) =>
+      figureView(`${prefix}-${key}`, figure),
+    ),
+    cautions: answer.cautions.map(cautionView),
+  };
+}
+
+type Shown = { readonly choice: BlankChoice | null; readonly spares: readonly SpareWheel[]; readonly cleanUp: Length };
+
+/** One missing wheel. at: its place among them. */
+export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp }: Shown): BlankView {
+  const chosen = choice?.chosen.find((one) => one.wanted.id === wanted.id);
+  const drawn = chosen && at < MOST_DRAWN ? recutOf(chosen, cleanUp, `blank-${wanted.gear.teeth}`) : null;
+  return {
+    id: `blank-${wanted.id}`,
+    title: chosen ? `${wanted.gear.teeth} teeth from ${chosen.spare.gear.teeth}` : `${wanted.gear.teeth} teeth: no spare serves`,
+    says: chosen ? shortWords(chosen.spare, chosen.judged) : 'Stock, ring and hub, or sending it out: the page of the part holds the ways.',
+    drawing: drawn?.drawing ?? null,
+    figures: drawn?.figures ?? [],
+    cautions: drawn?.cautions ?? [],
+    spares: sparesTable(wanted, spares, cleanUp),
+  };
+}

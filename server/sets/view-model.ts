@@ -1,0 +1,38 @@
+import type { AnswerView, CautionView, DrawingView, EmptyView, FigureView, FormView, LinkView, Page, TableView } from '../page.ts';
+
+/** A missing wheel: what it would be cut from, drawn and figured, and every spare held against it. */
+export type BlankView = {
+  readonly id: string;
+  readonly title: string;
+  readonly says: string;
+  readonly drawing: DrawingView | null;
+  readonly figures: readonly FigureView[];
+  readonly cautions: readonly CautionView[];
+  readonly spares: TableView;
+};
+
+/** says: what becomes what. forced: what comes of the pair that was asked for, and the first rule that it breaks. */
+export type BlanksView = {
+  readonly says: string;
+  readonly forced: string;
+  readonly wheels: readonly BlankView[];
+  readonly open: FormView | null;
+  readonly force: FormView | null;
+};
+
+export type CostView = { readonly refusal: string; readonly drawing: DrawingView | null; readonly answer: AnswerView | null };
+
+export interface SetViews {
+  'sets/one': Page & {
+    says: string;
+    problem: string;
+    first: EmptyView | null;
+    drawing: DrawingView | null;
+    wheels: TableView | null;
+    cost: CostView | null;
+    blanks: BlanksView | null;
+    notes: string;
+    links: readonly LinkView[];
+  };
+  'sets/form': Page & { says: string; links: readonly LinkView[]; form: FormView };
+}

@@ -1,0 +1,108 @@
+import { printDrawer } from '../../lib/blanks/read-drawer.ts';
+import { type PegWheel, setDrawing } from '../../lib/drawing/set-drawing.ts';
+import { printPitch } from '../../lib/gears/pitch.ts';
+import { to } from '../addresses.ts';
+import { cell, counted, heads, linkCell, stateCell } from '../cells.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
+import { partState } from '../machines/machine-view.ts';
+import type { DrawingView, RowView, StateView, TableView } from '../page.ts';
+import { type Bench, isMissing, neverMeasured, type Place, type Wheel } from './bench.ts';
+import type { SetChoice } from './choice.ts';
+import { promisedIn } from './choice.ts';
+
+const fittedIn = ({ drawer }: Bench, place: Place): Wheel | undefined => drawer.find(({ item }) => item.id === place.item_id);
+const isOver = ({ item }: Wheel): boolean => item.state === 'spare' || item.state === 'promised';
+
+/** What a wheel that is over is to become: by promise, or as proposed. */
+function becomesOf(bench: Bench, { choice }: SetChoice, { item }: Wheel): PegWheel['gear'] | null {
+  const promised = promisedIn(bench).find(({ wheel }) => wheel.item.id === item.id);
+  return promised?.place.gear ?? choice?.chosen.find(({ spare }) => spare.id === item.id)?.wanted.gear ?? null;
+}
+
+const doubtful = ({ spare }: Wheel): boolean => spare.gear.bore === null || !spare.gear.body.known;
+
+function pegOf(bench: Bench, place: Place): PegWheel {
+  const fitted = fittedIn(bench, place);
+  if (fitted) return { gear: fitted.spare.gear, state: 'here', doubtful: doubtful(fitted) };
+  if (!isMissing(place)) return { gear: place.gear, state: 'here', doubtful: false };
+  return { gear: place.gear, state: place.routing_id === null ? 'missing' : 'waits', doubtful: false };
+}
+
+/** Every wheel of the set to one scale: what belongs in its order, then what is over. */
+export function wheelsDrawing(bench: Bench, choice: SetChoice): DrawingView {
+  const over = bench.drawer.filter(isOver).map((wheel): PegWheel => {
+    const becomes = becomesOf(bench, choice, wheel);
+    return { gear: wheel.spare.gear, state: 'spare', doubtful: doubtful(wheel), ...(becomes ? { becomes } : {}) };
+  });
+  const pegs = [...bench.places.map((place) => pegOf(bench, place)), ...over];
+  return drawingView(setDrawing(pegs, { name: bench.set.name, perRow: 5 }));
+}
+
+const toMeasure = (wheel: Wheel | undefined): string => {
+  const lacking = wheel ? neverMeasured(wheel.spare) : [];
+  return lacking.length === 0 ? '–' : `measure: ${lacking.join(', ')}`;
+};
+
+function placeRow(bench: Bench, place: Place): RowView {
+  const fitted = fittedIn(bench, place);
+  return {
+    id: `place-${place.id}`,
+    cells: [
+      linkCell(`${place.gear.teeth} teeth`, to.part(place.id)),
+      stateCell(partState(place)),
+      cell(place.mark),
+      fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('–'),
+      cell(isMissing(place) ? 'belongs, and is not there' : 'belongs'),
+      cell(toMeasure(fitted)),
+    ],
+  };
+}
+
+function overState(wheel: Wheel): StateView {
+  if (wheel.item.state === 'promised') return { kind: 'waits', says: 'promised' };
+  return doubtful(wheel) ? { kind: 'doubtful', says: 'spare, not all measured' } : { kind: 'spare', says: 'spare' };
+}
+
+function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
+  const { item, spare } = wheel;
+  const becomes = becomesOf(bench, choice, wheel);
+  const proposed = item.state === 'promised' ? 'promised for' : 'proposed for';
+  return {
+    id: `item-${item.id}`,
+    cells: [
+      linkCell(`${spare.gear.teeth} teeth`, to.item(item.id)),
+      stateCell(overState(wheel)),
+      cell('–'),
+      cell(`drawer ${item.id}`),
+      cell(becomes ? `${proposed} the ${becomes.teeth}` : 'over'),
+      cell(toMeasure(wheel)),
+    ],
+  };
+}
+
+/** The same in a table. */
+export const wheelsTable = (bench: Bench, choice: SetChoice): TableView => ({
+  title: '',
+  heads: heads(['Wheel', 'name'], ['State', 'state'], ['Mark', 'words'], ['Lies as', 'words'], ['In the set', 'words'], ['Mind', 'words']),
+  rows: [
+    ...bench.places.map((place) => placeRow(bench, place)),
+    ...bench.drawer.filter(isOver).map((wheel) => overRow(bench, choice, wheel)),
+  ],
+  empty: 'No wheel is on record yet.',
+});
+
+const listOf = (counts: readonly number[]): string => (counts.length === 0 ? 'none' : printDrawer(counts).replaceAll('x', ' × '));
+
+/** The set in a few words: what is there, what is missing, what is over. */
+export function wheelsWords({ places, drawer }: Bench): string {
+  const missing = places.filter(isMissing).map(({ gear }) => gear.teeth);
+  const spares = drawer.filter(({ item }) => item.state === 'spare').map(({ spare }) => spare.gear.teeth);
+  const there = places.length - missing.length;
+  return `${counted(drawer.length, 'gear')} in the drawer. Of ${places.length} that belong ${there} are there. Missing: ${listOf(missing)}. Spare: ${listOf(spares)}.`;
+}
+
+/** "8 DP, 14½° full involute". */
+export function toothWords({ places }: Bench): string {
+  const gear = places[0]?.gear;
+  return gear ? `${printPitch(gear.pitch)}, ${gear.system.name}` : 'not said';
+}
