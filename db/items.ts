@@ -89,6 +89,13 @@ export async function item(db: Executor, id: number): Promise<ItemLine> {
   return found;
 }
 
+/** Many things at once, in the order asked for; those that are not there are left out. */
+export async function itemsById(db: Executor, ids: readonly number[]): Promise<ItemLine[]> {
+  if (ids.length === 0) return [];
+  const found = new Map((await withGears(db, await lines(db).where('item.id', 'in', ids).execute())).map((one) => [one.id, one]));
+  return ids.flatMap((id) => found.get(id) ?? []);
+}
+
 /** Saves a thing, and its gear when one is given. Throws RecordNotFound, RecordChanged. */
 export const saveItem = (
   db: Executor,

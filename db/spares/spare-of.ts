@@ -11,10 +11,24 @@ function last(readings: readonly Reading[], name: ReadingName): { readonly lengt
   return found && 'length' in found.shown ? { length: found.shown.length, pin: found.pin_nm as Length | null } : null;
 }
 
+/**
+ * The least wall. One reading without a place is the least of six as somebody worked it out; walls by place are the last one taken at
+ * each place, and the least of those counts. The newer of the two ways stands.
+ */
+function leastWall(readings: readonly Reading[]): { readonly length: Length } | null {
+  const walls = readings.filter((reading) => reading.what === READING_NAMES.wall);
+  const newest = last(walls, READING_NAMES.wall);
+  if (!newest || walls.at(-1)?.place_no === null) return newest;
+  const byPlace = new Map(
+    walls.flatMap((wall) => (wall.place_no !== null && 'length' in wall.shown ? [[wall.place_no, wall.shown.length]] : [])),
+  );
+  return { length: [...byPlace.values()].reduce((least, wall) => (wall < least ? wall : least)) };
+}
+
 /** The old root as measured, by the surest reading that was taken: wall, then pins, across, depth, and the outside alone. */
 export function rootReadingOf(readings: readonly Reading[]): RootReading | null {
   const [wall, bore, pins, across] = [
-    last(readings, READING_NAMES.wall),
+    leastWall(readings),
     last(readings, READING_NAMES.bore),
     last(readings, READING_NAMES.pins),
     last(readings, READING_NAMES.across),
