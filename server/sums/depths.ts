@@ -46,7 +46,7 @@ const feedSum = sum({
     spanWanted: sizeIfKnown({ label: 'Span wanted', hint: 'Empty: the span without backlash', least: 0.001, most: 100 }),
     made: madeField,
   },
-  example: { teeth: '22', pitch: '8 DP', system: 'full-14.5', k: '2', spanRead: '0.5900', spanWanted: '', made: 'form cutter' },
+  example: { teeth: '22', pitch: '8 DP', system: 'full-14.5', k: '2', spanRead: '0.5900', spanWanted: '0.5850', made: 'form cutter' },
   about: WHEEL_ABOUT,
   work: ({ k, spanRead, spanWanted, made, ...typed }) => {
     const gear = wheelOf(typed);

@@ -78,7 +78,7 @@ function readCutter(text: string): Read<Omit<Cutter, 'id'>> {
   if (exactFor !== null && exactFor < 4) return unread(`${quoted(text)}: a form is made for 4 teeth or more.`);
   return read({
     kind: 'cutter',
-    name: `the ${text.replace(/\s+/g, ' ').trim()}`,
+    name: text.replace(/\s+/g, ' ').trim(),
     here: found.away === undefined,
     sharp: found.blunt === undefined,
     ...form.value,

@@ -25,27 +25,12 @@ function readPlate(text: string): Read<readonly (readonly number[])[]> {
     : read(sides.flatMap((side) => (side.ok ? [side.value] : [])));
 }
 
-const NAMES = [
-  'first',
-  'second',
-  'third',
-  'fourth',
-  'fifth',
-  'sixth',
-  'seventh',
-  'eighth',
-  'ninth',
-  'tenth',
-  'eleventh',
-  'twelfth',
-] as const;
-
 /** Index plates in one line. */
 export function readPlates(text: string): Read<readonly Plate[]> {
   const found = readList(text, 'the plates', readPlate, /[;\n]/);
   if (!found.ok) return found;
   if (found.value.length > MOST_PLATES) return unread(`${found.value.length} plates are too many: at most ${MOST_PLATES}.`);
-  return read(found.value.map((sides, at): Plate => ({ kind: 'plate', id: at + 1, name: `the ${NAMES[at]} plate`, here: true, sides })));
+  return read(found.value.map((sides, at): Plate => ({ kind: 'plate', id: at + 1, name: `Plate ${at + 1}`, here: true, sides })));
 }
 
 export const platesField = readField({ label: 'Index plates', hint: HOW, read: readPlates });

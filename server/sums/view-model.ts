@@ -6,7 +6,7 @@ import { drawingView } from '../drawing/drawing-view.ts';
 import { answerView } from '../figures.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
-import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page } from '../page.ts';
+import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Sum } from './sum.ts';
 
@@ -22,7 +22,9 @@ export interface SumViews {
     tells: string;
     isExample: boolean;
     refusal: string;
+    /** Without its tables, which stand below in the whole width. */
     answer: AnswerView | null;
+    tables: readonly TableView[];
     drawing: DrawingView | null;
     form: FormView;
     links: readonly LinkView[];
@@ -72,7 +74,7 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
     .map(([, problem]) => problem);
   return {
     id: 'sum',
-    action: to.sum(sum.path),
+    action: `${to.sum(sum.path)}#answer`,
     method: 'get',
     hidden: [],
     problem: stray.join(' '),
@@ -86,12 +88,14 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
 
 export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
   const { answer, typed, problems, refusal, drawing, isExample } = shown;
+  const view = answer ? answerView(answer) : null;
   return {
     ...head(sum.title, { says: 'All sums', href: to.sums }),
     tells: sum.tells,
     isExample,
     refusal: refusal ? refusal.message : '',
-    answer: answer ? answerView(answer) : null,
+    answer: view ? { ...view, tables: [] } : null,
+    tables: view?.tables ?? [],
     drawing: drawing ? drawingView(drawing) : null,
     form: sumForm(sum, typed, problems),
     links: answer ? [{ says: 'The same as JSON', href: to.sumJson(sum.path, given(typed)) }] : [],
