@@ -9,7 +9,7 @@ export type HoldAsked = {
   readonly hold: number;
   readonly heldFor: number;
   readonly operations: readonly WorkOperation[];
-  readonly ratios?: { readonly today: number; readonly then: number } | null;
+  readonly ratios?: { readonly today: number; readonly withIt: number } | null;
 };
 
 /** delays: whether holding keeps this work waiting longer than it would. choices: both, in a sentence each; the owner chooses. */
@@ -58,7 +58,7 @@ export function holdingDelays(asked: HoldAsked): Holding {
   if (!mine || !theirs) throw new RangeError('an operation without a state');
   const lacking = more(mine, theirs);
   const own = toolsOf(mine).filter((says) => toolsOf(theirs).includes(says));
-  const gain = asked.ratios ? `: ratios ${count(asked.ratios.today)} to ${count(asked.ratios.then)}` : '';
+  const gain = asked.ratios ? `: ratios ${count(asked.ratios.today)} to ${count(asked.ratios.withIt)}` : '';
   const until = lacking.length > 0 ? `hold it for ${listed(lacking)}` : `hold it for ${other.partName}`;
   return {
     delays: lacking.length > 0,

@@ -61,7 +61,7 @@ const notTried = ({ hardness }: SpareWheel): Caution => ({
 
 /** The spare test as it stands with today's readings. */
 export function spareVerdict(job: Job, spare: SpareWheel): SpareVerdict {
-  return testSpare({ wanted: job.gear, spare, cleanUp: job.shop.cleanUp });
+  return testSpare({ wanted: job.wanted.gear, spare, cleanUp: job.shop.cleanUp });
 }
 
 function soundFigures({ answer, root }: SpareVerdict, job: Job): Record<string, Figure> {

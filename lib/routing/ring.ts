@@ -17,7 +17,7 @@ import { MINUTES } from './minutes.data.ts';
 import type { Measure, PlannedOperation } from './operation.ts';
 import { lengthRead } from './readings.ts';
 import { BENCH, OVEN } from './set-ups.ts';
-import { chuckCautions, chucked, chuckNeed, secondFace } from './stock.ts';
+import { chuckCautions, chucked, chuckFigures, chuckNeed, secondFace } from './stock.ts';
 import { teethPhases } from './teeth.ts';
 import { turnDown } from './turn.ts';
 import { measure, operation } from './written.ts';
@@ -33,7 +33,7 @@ const pick = (figures: Figures, ...keys: readonly string[]): Record<string, Figu
 type Fit = { readonly wished: RingVerdict; readonly bored: RingVerdict; readonly heated: RingVerdict };
 
 function fitOf(job: Job, spare: SpareWheel, ring: Stock): Fit {
-  const asked = { wanted: job.gear, spare, ring: ring.material, cleanUp: job.shop.cleanUp };
+  const asked = { wanted: job.wanted.gear, spare, ring: ring.material, cleanUp: job.shop.cleanUp };
   const wished = ringAndHub(asked);
   const hub = lengthRead(job.readings, 'hub-size', 'hub');
   const bored = hub ? ringAndHub({ ...asked, hub: hub.length }) : wished;
@@ -126,7 +126,7 @@ function boreRing(job: Job, fit: Fit): PlannedOperation {
       'Work to the ring bore given: it goes by the hub that was measured.',
       'Let the ring cool before the last cut is measured.',
     ],
-    figures: { ...(bore ? { ringBore: bore } : {}), ...pick(figures, 'allowance', 'underTeeth'), ...speed.figures },
+    figures: { ...(bore ? { ringBore: bore } : {}), ...pick(figures, 'allowance', 'underTeeth'), ...speed.figures, ...chuckFigures(job) },
     measures: bore
       ? [measure('ringBore', bore, 'Bore of the ring', tight, 'Metal gone: it would hold less, or not at all. Make another ring.')]
       : [],

@@ -1,3 +1,4 @@
+import type { Candidate } from '../cutters/choice.ts';
 import { holeWords } from '../cutters/describe.ts';
 import type { Caution, Figure, From } from '../figure/figure.ts';
 import { pitchDiameter, toothOf } from '../gears/tooth.ts';
@@ -50,10 +51,14 @@ export function lineUp(job: Job, after: readonly string[]): PlannedOperation {
   });
 }
 
+/** What stands between the right cutter and cutting: lent out, blunt, a hole that no arbor here fits. */
+const troublesOf = ({ cutter, troubles }: Candidate): readonly Caution[] =>
+  troubles.map((says) => ({ name: 'Cutter', says: `${cutter.name}: ${says}`, weight: 'beware', about: 'speed' }));
+
 /** What to do while the right cutter is lacking, and the arbor that another one may ask for. */
 function lackingCutter({ cutter, shop }: Job): readonly Caution[] {
   const { wanted, advice } = cutter.choice;
-  if (cutter.right && !wanted) return [];
+  if (cutter.right && !wanted) return troublesOf(cutter.right);
   const arbors = [...new Set(shop.arbors.filter(({ here }) => here).map(({ diameter }) => holeWords(diameter)))];
   const hole = `Look at the hole of any that comes: ${arbors.length === 0 ? 'no arbor is on record' : `arbors here are ${arbors.join(', ')}`}.`;
   const says = wanted ? `Waits for ${needWords(cutter.need)}. ${hole}` : hole;

@@ -1,6 +1,7 @@
 import { type Stock, testStock } from '../blanks/from-stock.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
 import type { Bore } from '../gears/gear.ts';
+import { chuckRunOut } from '../turning/truing.sums.ts';
 import { add, inches, type Length } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import { checkBlank, edges } from './blank.ts';
@@ -25,13 +26,32 @@ const BORE_OVER_IN = 0.001;
 /** In a chuck that is here; while none is, a four-jaw is what to look for. */
 export const chuckNeed = (job: Job): Need => ({ kind: 'chuck', jaws: chuckOf(job)?.jaws ?? JAWS });
 export const chucked = (job: Job) => inChuck(job.shop.lathe, chuckOf(job)?.jaws ?? JAWS);
-export const chuckCautions = (job: Job): readonly Caution[] => (chuckOf(job)?.jaws === 3 ? [] : [CAUTIONS.fourJaw]);
+
+const NO_CHUCK: Caution = {
+  name: 'Chuck not known',
+  says: 'No chuck is on record here: the speed given does not look at what the chuck may run. Look at its maker’s limit first.',
+  weight: 'beware',
+  about: 'speed',
+};
+
+/** Truing by hand in a four-jaw; and a chuck that nobody knows. */
+export function chuckCautions(job: Job): readonly Caution[] {
+  const chuck = chuckOf(job);
+  if (!chuck) return [CAUTIONS.fourJaw, NO_CHUCK];
+  return chuck.jaws === 3 ? [] : [CAUTIONS.fourJaw];
+}
+
+/** What the chuck runs out by itself: nothing where it is not known which. */
+export function chuckFigures(job: Job): Record<string, Figure> {
+  const chuck = chuckOf(job);
+  return chuck ? { chuckRunOut: chuckRunOut(chuck, job.shopUnit) } : {};
+}
 
 /** What is bored before key or spline: of a splined bore the circle across its tops. */
 const boredSize = (bore: Bore): Length => (bore.form === 'splined' ? bore.minor : bore.diameter);
 
 function measureStock(job: Job, stock: Stock): PlannedOperation {
-  const verdict = testStock({ wanted: job.gear, stock });
+  const verdict = testStock({ wanted: job.wanted.gear, stock });
   const size = (length: Length) => `${printLength(length, { unit: job.unit, places: job.unit === 'in' ? 3 : 2 })} ${job.unit}`;
   return operation({
     key: 'stock',
@@ -78,7 +98,7 @@ function boreFirst(job: Job, stockOutside: Length): PlannedOperation {
       'Bore it in one chucking, measuring before the last two cuts.',
       'Part it off long enough for the second face.',
     ],
-    figures: { bore: figure, ...speed.figures },
+    figures: { bore: figure, ...speed.figures, ...chuckFigures(job) },
     measures: bore
       ? [measure('bore', figure, figure.name, 'Metal left: another cut.', 'Metal gone: it will be loose on its shaft. Bush it.')]
       : [],
@@ -118,7 +138,7 @@ function drive(job: Job): readonly PlannedOperation[] {
 
 /** A gear from bar: bore, drive, then blank and teeth from the bore. */
 export function fromStock(job: Job, stock: Stock): readonly PlannedOperation[] {
-  const { diameterWanted } = testStock({ wanted: job.gear, stock });
+  const { diameterWanted } = testStock({ wanted: job.wanted.gear, stock });
   const old =
     stock.diameter === null ? { outside: diameterWanted, from: 'guess' as const } : { outside: stock.diameter, from: 'measured' as const };
   const keyed = drive(job);
