@@ -76,7 +76,7 @@ const burrs = (job: Job): readonly PlannedOperation[] => [
           setUp: BENCH,
           must: false,
           steps: ['Round the ends on the side from which it enters, all alike.'],
-          minutes: MINUTES.tooth_ends,
+          minutes: MINUTES.toothEnds,
           after: ['burrs'],
         }),
       ]

@@ -25,7 +25,7 @@ export const MINUTES = {
   span: 15,
   measureGear: 30,
   burrs: 30,
-  tooth_ends: 60,
+  toothEnds: 60,
   mark: 10,
   fit: 20,
   mesh: 30,
