@@ -79,7 +79,8 @@ function addRoute(app: FastifyInstance, building: Building, route: Route, replie
 
 /** Answers whatever went wrong with a page of words. Even when the shop's file cannot be read, nothing of the error is shown. */
 function answerErrors(app: FastifyInstance, building: Building, replies: Replies): void {
-  app.setErrorHandler(async (error: Error, request, reply) => {
+  app.setErrorHandler(async (thrown: Error | undefined, request, reply) => {
+    const error = thrown ?? new Error('Nothing was thrown.');
     const told = tell(error);
     if (told.status === 500) console.error(`reference ${told.reference}: ${request.method} ${request.url}`, error);
     try {
