@@ -3,8 +3,8 @@ import { printValue } from '../figure/print-value.ts';
 import type { LengthUnit } from '../values/length.ts';
 import type { Plan } from './plan.ts';
 
-/** A figure as it was printed and stands in the book. typed: it was typed over, and stays. */
-export type StoredFigure = { readonly key: string; readonly shown: Value; readonly typed?: boolean };
+/** A figure as it stands in the book. One that was typed over or measured stays, whatever lib would work out by now. */
+export type StoredFigure = { readonly key: string; readonly shown: Value; readonly shownFrom: 'worked out' | 'typed' | 'measured' };
 /** done: it was done by these figures, and keeps them. */
 export type StoredOperation = { readonly key: string; readonly done?: boolean; readonly figures: readonly StoredFigure[] };
 
@@ -29,9 +29,9 @@ type Planned = Plan['operations'][number];
 
 function changedIn(stored: StoredOperation, planned: Planned): FigureChanged[] {
   const of = (figure: string, was: Value | null, now: Value | null): FigureChanged => ({ operation: stored.key, figure, was, now });
-  const kept = stored.figures.flatMap(({ key, shown, typed }) => {
+  const kept = stored.figures.flatMap(({ key, shown, shownFrom }) => {
     const now = planned.figures[key];
-    if (typed) return [];
+    if (shownFrom !== 'worked out') return [];
     if (!now) return [of(key, shown, null)];
     return samePrint(shown, now.value, now.unit, now.places) ? [] : [of(key, shown, now.value)];
   });
@@ -42,7 +42,7 @@ function changedIn(stored: StoredOperation, planned: Planned): FigureChanged[] {
 
 /**
  * What would be printed otherwise today: figures that changed, came or went, and operations that came or went. Nothing is rewritten.
- * Operations that are done, and figures typed over, are left out. `stored` are only the operations that lib planned, the struck ones with them.
+ * Operations that are done, and figures typed over or measured, are left out. `stored` are only the operations that lib planned, the struck ones with them.
  */
 export function whatChanged(stored: readonly StoredOperation[], plan: Plan): Changed {
   const byKey = new Map(plan.operations.map((operation) => [operation.key, operation]));

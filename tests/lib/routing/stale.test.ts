@@ -13,7 +13,7 @@ const plan = (more: Partial<Parameters<typeof planRouting>[0]> = {}) =>
 const stored = (of: ReturnType<typeof plan>): StoredOperation[] =>
   of.operations.map(({ key, figures }) => ({
     key,
-    figures: Object.entries(figures).map(([figure, { value }]) => ({ key: figure, shown: value })),
+    figures: Object.entries(figures).map(([figure, { value }]) => ({ key: figure, shown: value, shownFrom: 'worked out' as const })),
   }));
 const measured = { 'blank/outside': { value: { length: inches(2.996) } as Value, from: 'measured' as const } };
 
@@ -34,7 +34,10 @@ test('what is done and what was typed stays', () => {
   const now = plan({ readings: measured });
   const done = stored(plan()).map((one) => ({ ...one, done: one.key === 'touch' }));
   expect(whatChanged(done, now).figures.some(({ operation }) => operation === 'touch')).toBe(false);
-  const typed = stored(plan()).map((one) => ({ ...one, figures: one.figures.map((figure) => ({ ...figure, typed: true })) }));
+  const typed = stored(plan()).map((one) => ({
+    ...one,
+    figures: one.figures.map((figure) => ({ ...figure, shownFrom: 'typed' as const })),
+  }));
   expect(whatChanged(typed, now).figures).toEqual([]);
 });
 
@@ -51,4 +54,18 @@ describe('the same in print is the same', () => {
     expect(samePrint({ length: inches(3) }, { length: inches(2.9999) }, 'in')).toBe(false);
     expect(samePrint({ count: 3 }, { number: 3, unit: 'teeth', places: 0 }, 'in')).toBe(false);
   });
+});
+
+test('a blank that was measured is not stale for being other than worked out', () => {
+  const read = stored(plan()).map((one) =>
+    one.key === 'blank'
+      ? {
+          ...one,
+          figures: one.figures.map((figure) =>
+            figure.key === 'outside' ? { ...figure, shown: { length: inches(2.996) }, shownFrom: 'measured' as const } : figure,
+          ),
+        }
+      : one,
+  );
+  expect(whatChanged(read, plan()).figures).toEqual([]);
 });
