@@ -50,8 +50,9 @@ export const indexLines = (teeth: number, move: IndexMove, all: readonly Ticked[
     groupEnds: tooth % GROUP === 0,
   }));
 
-/** Lines in so many columns of even length, a whole number of groups each. */
-export function inColumns(lines: readonly IndexLine[], columns: number): IndexLine[][] {
+/** Lines in as few columns as hold them at so many lines each; of even length, a whole number of groups. */
+export function inColumns(lines: readonly IndexLine[], most: number): IndexLine[][] {
+  const columns = Math.max(1, Math.ceil(lines.length / most));
   const high = Math.max(1, Math.ceil(lines.length / columns / GROUP)) * GROUP;
   return Array.from({ length: Math.ceil(lines.length / high) }, (_, at) => lines.slice(at * high, (at + 1) * high));
 }

@@ -15,11 +15,11 @@ import { partCells } from './route-view.ts';
 import { sheetFigure } from './sheet-figure.ts';
 import type { FactView, IndexBlock } from './view-types.ts';
 import { drawnWide } from './wheel-drawing.ts';
-import { machineName, teethOf, type Work } from './work.ts';
+import { teethOf, type Work } from './work.ts';
 
-/** Lines of the table on the first side and on those after it: large while the teeth are few. */
-const BIG = { first: 15, later: 20 } as const;
-const PLAIN = { first: 20, later: 30 } as const;
+/** Lines of a column on the first side and on those after it: large while the teeth are few. */
+const BIG = { first: 15, later: 25 } as const;
+const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
 
 /** The move that the table walks by. Throws DomainError while no circle serves. */
@@ -76,30 +76,35 @@ export function indexFacts(work: Work, move: IndexMove): FactView[] {
   ];
 }
 
-const columnsWide = (heads: readonly string[]): number => (heads.length > 4 ? 2 : 3);
+/** How many columns stand side by side: each box takes its width. */
+const columnsWide = (heads: readonly string[], big: boolean): number => {
+  if (heads.length > 4) return 2;
+  return big || heads.length > 3 ? 3 : 4;
+};
 
 /** The lines of one part shared out over sides, each in columns side by side. */
 function sidesOf(lines: readonly IndexLine[], heads: readonly string[]): IndexColumns[] {
-  const wide = columnsWide(heads);
-  const big = lines.length <= BIG.first * wide;
-  const room = big ? BIG : PLAIN;
+  const big = lines.length <= BIG.first * columnsWide(heads, true);
+  const [room, wide] = [big ? BIG : PLAIN, columnsWide(heads, big)];
   const [first, later] = [room.first * wide, room.later * wide];
   const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
     lines.slice(first + at * later, first + (at + 1) * later),
   );
-  return [lines.slice(0, first), ...rest].map((side) => ({ big, passes: heads, columns: inColumns(side, wide) }));
+  const side = (some: readonly IndexLine[], most: number): IndexColumns => ({ big, passes: heads, columns: inColumns(some, most) });
+  return [side(lines.slice(0, first), room.first), ...rest.map((some) => side(some, room.later))];
 }
 
-/** The table of one part in so many columns, on one side. */
-export function indexBlock(work: Work, all: readonly Ticked[], columns: number): IndexBlock {
+/** The table of one part, small, to stand on a sheet with others. */
+export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
   const [teeth, move] = [teethOf(work), moveFor(work)];
-  const heads = passHeads(all.map(({ pass }) => pass));
+  const [heads, lines] = [passHeads(all.map(({ pass }) => pass)), indexLines(teeth, move, all)];
+  const most = Math.max(10, Math.ceil(lines.length / columnsWide(heads, false)));
   return {
     id: `index-${work.part.id}`,
     title: `${work.part.mark} ${work.part.name}`,
-    facts: indexFacts(work, move),
+    facts: indexFacts(work, move).filter(({ key }) => ['teeth', 'crank', 'sector', 'cutter'].includes(key)),
     proof: proofWords(teeth, move, work),
-    columns: { big: false, passes: heads, columns: inColumns(indexLines(teeth, move, all), columns) },
+    columns: { big: false, passes: heads, columns: inColumns(lines, most) },
   };
 }
 
@@ -113,7 +118,7 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
   return {
     ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: `${teeth} teeth: index table`,
-    setUp: `${machineName(work)} · ${setUp}`,
+    setUp,
     block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work) },
     plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
     sides: sides.map((columns, at) => ({

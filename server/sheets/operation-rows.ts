@@ -7,7 +7,7 @@ import { cautionView } from '../figures.ts';
 import type { CautionView } from '../page.ts';
 import { type FiguresNow, isLarge, isSmall, type SheetFigure, sheetFigure, smallWords } from './sheet-figure.ts';
 
-export type NeedView = { readonly says: string; readonly lacking: boolean };
+export type NeedView = { readonly kind: StoredNeed['need']['kind']; readonly says: string; readonly lacking: boolean };
 
 /** One operation on paper. setUp: '' while it is the one before; doneOn '' while it is to be done. */
 export type SheetOperation = {
@@ -33,10 +33,11 @@ export function dialUnit({ setUp }: OperationLine, machines: readonly Machine[])
   return dial?.unit ?? null;
 }
 
-const needView = ({ need, tool_name }: StoredNeed): NeedView => {
-  const words = needWords(need);
-  return tool_name === null ? { says: words, lacking: true } : { says: tool_name, lacking: false };
-};
+const needView = ({ need, tool_name }: StoredNeed): NeedView => ({
+  kind: need.kind,
+  says: tool_name ?? needWords(need),
+  lacking: tool_name === null,
+});
 
 /** The owner's own words: the steps of an operation that was added by hand, and, for those who may see them, its notes. */
 const ownWords = ({ key, steps, notes }: OperationLine, withNotes: boolean): string[] => [

@@ -11,8 +11,9 @@ import { type PaperDrawing, wheelDrawing } from './wheel-drawing.ts';
 import { machineName, type Work } from './work.ts';
 
 /** Room on a side between its edges, in millimetres, less head line, table head and title block. */
-const SIDE = { whole: 254, title: 13, tableHead: 8, block: 36, gap: 6 } as const;
-const LATER = SIDE.whole - SIDE.title - SIDE.tableHead - SIDE.block - SIDE.gap;
+const SIDE = { whole: 254, title: 13, goesOn: 10, tableHead: 8, block: 33, slimBlock: 20, gap: 6 } as const;
+const FIRST = SIDE.whole - SIDE.title - SIDE.tableHead - SIDE.block - SIDE.gap;
+const LATER = SIDE.whole - SIDE.goesOn - SIDE.tableHead - SIDE.slimBlock - SIDE.gap;
 const CAPTION = 8;
 
 function blankWords({ blanks }: Work): string {
@@ -38,7 +39,7 @@ const tallOf = (row: SheetOperation, opens: boolean): number => operationTall(ro
 
 function sidesOf(rows: readonly SheetOperation[], drawing: PaperDrawing | null, summary: number): SheetOperation[][] {
   const top = Math.max(drawing ? drawing.tall + CAPTION : 0, summary) + SIDE.gap;
-  const sides = shareOut(rows, tallOf, LATER - top, LATER);
+  const sides = shareOut(rows, tallOf, FIRST - top, LATER);
   return sides.map((side) => side.map((row, at) => openSetUp(row, at === 0)));
 }
 

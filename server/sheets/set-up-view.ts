@@ -1,64 +1,19 @@
 import { to } from '../addresses.ts';
 import type { Views } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
-import { indexBlock, sectorWords } from './index-view.ts';
-import { operationRows, type SheetOperation } from './operation-rows.ts';
+import { indexBlock } from './index-view.ts';
 import { onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
 import { moveOf } from './passes.ts';
+import { type Compared, compared, setRows } from './set-up-rows.ts';
 import { shareOut } from './sides.ts';
-import type { FactView, IndexBlock } from './view-types.ts';
+import type { IndexBlock } from './view-types.ts';
 import { machineName, type Work } from './work.ts';
 
 /** One part in the set-up, with its ticks. */
 export type PartInSetUp = { readonly work: Work; readonly all: readonly Ticked[] };
 
-type Row = { readonly key: string; readonly name: string; readonly text: string };
-
-/** Everything that is set or read for one part, in the order of the work; a figure that comes back is named once. */
-function rowsOf({ operations, machines, now, part: { stored } }: Work): Row[] {
-  const rows = operationRows(operations, { machines, now, withNotes: false });
-  const needs = rows.flatMap((row) =>
-    row.needs.map(({ says, lacking }) => ({ key: needKey(says), name: needKey(says), text: says + (lacking ? ' — lacking' : '') })),
-  );
-  const move = moveOf(operations);
-  const sector = move ? [{ key: 'sector', name: 'Sector', text: sectorWords(move) }] : [];
-  const teeth = stored ? [{ key: 'teeth', name: 'Teeth', text: String(stored.gear.teeth) }] : [];
-  const found = [...teeth, ...needs, ...rows.flatMap(figureRows), ...sector];
-  return found.filter((row, at) => found.findIndex(({ key }) => key === row.key) === at);
-}
-
-const KINDS = ['cutter', 'mandrel', 'dividing head', 'index plate', 'chuck'] as const;
-const needKey = (says: string): string => KINDS.find((kind) => says.toLowerCase().includes(kind)) ?? says;
-
-const figureRows = ({ figures, title }: SheetOperation): Row[] =>
-  figures
-    .filter(({ key }) => !key.endsWith('-sector'))
-    .map(({ key, name, was, text, unit, typed, limits }) => ({
-      key: key.replace(/^.*-(crank)$/, '$1'),
-      name: name === 'dial' ? title : name,
-      text: [was ? `${was} →` : '', limits.startsWith('at most') ? 'at most' : '', text, unit, typed ? '(typed)' : '']
-        .filter((part) => part !== '')
-        .join(' '),
-    }));
-
-type Compared = {
-  readonly common: readonly FactView[];
-  readonly differing: readonly { readonly name: string; readonly cells: readonly string[] }[];
-};
-
-/** What all parts say alike stands once; the rest side by side. */
-function compared(parts: readonly (readonly Row[])[]): Compared {
-  const keys = [...new Map(parts.flat().map(({ key, name }) => [key, name]))];
-  const cellsOf = (key: string): string[] => parts.map((rows) => rows.find((row) => row.key === key)?.text ?? '—');
-  const same = (key: string): boolean => parts.length > 1 && new Set(cellsOf(key)).size === 1;
-  return {
-    common: keys.filter(([key]) => same(key)).map(([key, name]) => ({ key, name, text: cellsOf(key)[0] ?? '' })),
-    differing: keys.filter(([key]) => !same(key)).map(([key, name]) => ({ name, cells: cellsOf(key) })),
-  };
-}
-
 /** Heights in millimetres, as paper.css sets them. */
-const TALL = { whole: 254, head: 24, block: 36, gap: 8, line: 6.6, blockHead: 32, row: 5.9 } as const;
+const TALL = { whole: 254, head: 21, block: 36, gap: 8, line: 4.5, pad: 1.6, blockHead: 26, row: 5.3 } as const;
 const LATER = TALL.whole - TALL.head - TALL.block - TALL.gap;
 
 const blockTall = ({ columns }: IndexBlock): number =>
@@ -67,13 +22,28 @@ const blockTall = ({ columns }: IndexBlock): number =>
 const atMill = ({ work }: PartInSetUp): boolean =>
   work.operations.some(({ key }) => key === 'plate' || key === 'nick') && moveOf(work.operations) !== null;
 
-const factLines = ({ common, differing }: Compared): number => Math.ceil(common.length / 2) + differing.length + 2;
+/** Letters that surely stand on one line of a cell, in a fact of two columns and in a column of the table. */
+const FACT_ACROSS = 24;
+const TABLE_ACROSS = 60;
+
+const linesIn = (text: string, across: number): number => Math.ceil(text.length / across);
+
+function factsTall({ common, differing }: Compared): number {
+  const tallest = (texts: readonly string[], across: number): number =>
+    Math.max(...texts.map((text) => linesIn(text, across))) * TALL.line + TALL.pad;
+  const pairs = common
+    .filter((_, at) => at % 2 === 0)
+    .map((fact, at) => [fact, common[at * 2 + 1] ?? fact].flatMap(({ name, text }) => [name, text]));
+  const facts = pairs.reduce((sum, texts) => sum + tallest(texts, FACT_ACROSS), 0);
+  const rows = differing.reduce((sum, { name, cells }) => sum + tallest([name, ...cells], Math.floor(TABLE_ACROSS / cells.length)), 0);
+  return facts + rows + 4 * (TALL.line + TALL.pad);
+}
 
 export function setUpSheet(parts: readonly PartInSetUp[], printed: Printed): Views['sheets/set-up-sheet'] {
   const first = parts[0]?.work as Work;
-  const says = compared(parts.map(({ work }) => rowsOf(work)));
-  const blocks = parts.filter(atMill).map(({ work, all }) => indexBlock(work, all, 3));
-  const top = factLines(says) * TALL.line + TALL.gap;
+  const says = compared(parts.map(({ work }) => setRows(work)));
+  const blocks = parts.filter(atMill).map(({ work, all }) => indexBlock(work, all));
+  const top = factsTall(says) + TALL.gap;
   const sides = shareOut(blocks, blockTall, LATER - top, LATER);
   const marks = parts.map(({ work }) => work.part.mark);
   const leadsTo = to.part(first.part.id);

@@ -41,6 +41,13 @@ const said = (value: Value, unit: LengthUnit, places?: number): string => {
   return printed.unit ? `${printed.text}\u202f${printed.unit}` : printed.text;
 };
 
+/** Of a dial move the numbers stand large, the last word as its unit: "2 turns + 139.3" divisions. */
+function large(value: Value, unit: LengthUnit, places?: number): { text: string; unit: string } {
+  const printed = printValue(value, unit, places);
+  const cut = printed.text.lastIndexOf(' ');
+  return 'dial' in value ? { text: printed.text.slice(0, cut), unit: printed.text.slice(cut + 1) } : printed;
+}
+
 const isZero = (value: Value): boolean => 'length' in value && value.length === 0;
 
 function limitsWords(low: Value | null, high: Value | null, unit: LengthUnit, places?: number): string {
@@ -86,7 +93,7 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
   const value = standsFor(stored);
   const was = said(value, inOne, places);
   const changed = fresh !== null && said(fresh.value, inOne, places) !== was;
-  const printed = printValue(changed ? fresh.value : value, inOne, places);
+  const printed = large(changed ? fresh.value : value, inOne, places);
   const measure = operation.measures.find((one) => one.figure === stored.key);
   const limits = limitsOf(stored, measure, inOne, places);
   return {

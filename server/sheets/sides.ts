@@ -1,18 +1,18 @@
 import type { SheetOperation } from './operation-rows.ts';
 
 /** Heights in millimetres, as paper.css sets them, judged on the generous side. */
-const TALL = { setUp: 6.4, head: 8, figure: 8.8, box: 10.6, line: 4.4, caution: 4.6, pad: 0.8 } as const;
+const TALL = { setUp: 5.6, head: 7.1, figure: 7.1, box: 8.6, line: 4, caution: 4.4, pad: 0.6 } as const;
 /** Letters that surely stand on one line across the table. */
-const ACROSS = 96;
-const HEAD_ACROSS = 66;
-const NAME_ACROSS = 26;
-const WORKED_ACROSS = 27;
+const ACROSS = 104;
+const HEAD_ACROSS = 78;
+const NAME_ACROSS = 27;
+const WORKED_ACROSS = 28;
 
 const linesOf = (text: string, across: number): number => Math.ceil(text.length / across);
 
 function figureTall({ name, symbol, limits, worked, box, text, words }: SheetOperation['figures'][number]): number {
   const beside = (limits ? 1 : 0) + linesOf(worked, WORKED_ACROSS);
-  const lines = Math.max(linesOf(`${name} ${symbol}`, NAME_ACROSS), beside, words ? linesOf(text, 17) * 1.3 : 1);
+  const lines = Math.max(linesOf(`${name} ${symbol}`, NAME_ACROSS), beside, words ? linesOf(text, 26) * 1.3 : 1);
   return Math.max(box ? TALL.box : TALL.figure, lines * TALL.line + TALL.pad * 2);
 }
 

@@ -8,7 +8,7 @@ import { type Mark, markOf, nextMark, type Pass } from './passes.ts';
 import type { Work } from './work.ts';
 
 const NAMES = { nick: 'Nick', rough: 'Rough', finish: 'Finish' } as const;
-const DONE = { nick: 'nicked', rough: 'roughed', finish: 'cut' } as const;
+const DONE = { nick: 'nicked', rough: 'cut', finish: 'cut' } as const;
 
 /** "Tooth 7"; the first once more is named so. */
 const toothName = ({ tooth, again }: Mark): string => (again ? `Tooth ${tooth} once more` : `Tooth ${tooth}`);

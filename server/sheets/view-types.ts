@@ -22,7 +22,7 @@ export type IndexBlock = {
 /** What differs between parts: a line for each fact, a cell for each part. */
 export type DiffersView = {
   readonly heads: readonly string[];
-  readonly rows: readonly { readonly name: string; readonly cells: readonly string[] }[];
+  readonly rows: readonly { readonly key: string; readonly name: string; readonly cells: readonly string[] }[];
 };
 
 /** The sheets on paper, and the count of teeth at the machine. */
