@@ -1,4 +1,6 @@
 import * as devices from './devices/routes.ts';
+import * as things from './drawer/item-routes.ts';
+import * as drawer from './drawer/routes.ts';
 import * as assemblies from './machines/assembly-routes.ts';
 import * as machines from './machines/routes.ts';
 import * as search from './search/routes.ts';
@@ -70,6 +72,22 @@ export const PAGES: readonly Route[] = [
   postBare('/devices/:id/revoke', devices.revoke),
   get('/pair/:code', devices.askPair),
   postByAnyone('/pair/:code', devices.doPair),
+
+  // Drawer
+  get('/drawer', drawer.list),
+  getTrusted('/drawer/quick', drawer.askQuick),
+  post('/drawer/quick', drawer.addQuick),
+  getTrusted('/drawer/new/:kind', drawer.ask),
+  post('/drawer/new/:kind', drawer.add),
+  get('/drawer/:id', things.one),
+  getTrusted('/drawer/:id/edit', things.edit),
+  post('/drawer/:id/edit', things.save),
+  post('/drawer/:id/readings', things.addOne),
+  post('/drawer/:id/walls', things.addWalls),
+  getTrusted('/drawer/:id/readings/:reading/strike', things.askStrike),
+  post('/drawer/:id/readings/:reading/strike', things.strike),
+  post('/drawer/:id/gone', things.gone),
+  post('/drawer/:id/back', things.comeBack),
 
   // Settings
   get('/settings', settings.defaults),

@@ -1,4 +1,5 @@
 import type { DeviceViews } from './devices/view-model.ts';
+import type { DrawerViews } from './drawer/view-model.ts';
 import type { MachineViews } from './machines/view-model.ts';
 import type { MadeViews } from './made/view-model.ts';
 import type {
@@ -98,7 +99,8 @@ export interface Views
     TodayViews,
     ToolViews,
     SettingViews,
-    ShopMachineViews {}
+    ShopMachineViews,
+    DrawerViews {}
 
 export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */

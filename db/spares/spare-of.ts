@@ -1,5 +1,5 @@
 import type { RootReading, SpareWheel } from '../../lib/blanks/spare-wheel.ts';
-import type { Length } from '../../lib/values/length.ts';
+import { type Length, nanometres } from '../../lib/values/length.ts';
 import type { ItemLine } from '../items.ts';
 import type { Reading } from '../readings.ts';
 import { conditionOf } from './condition.ts';
@@ -22,7 +22,7 @@ function leastWall(readings: readonly Reading[]): { readonly length: Length } | 
   const byPlace = new Map(
     walls.flatMap((wall) => (wall.place_no !== null && 'length' in wall.shown ? [[wall.place_no, wall.shown.length]] : [])),
   );
-  return { length: [...byPlace.values()].reduce((least, wall) => (wall < least ? wall : least)) };
+  return { length: nanometres(Math.min(...byPlace.values())) };
 }
 
 /** The old root as measured, by the surest reading that was taken: wall, then pins, across, depth, and the outside alone. */

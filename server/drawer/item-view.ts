@@ -1,0 +1,305 @@
+import { formOfText } from '../../db/forms.ts';
+import type { CutInto, Promised } from '../../db/item-life.ts';
+import type { ItemLine } from '../../db/items.ts';
+import type { Reading } from '../../db/readings.ts';
+import { conditionOf } from '../../db/spares/condition.ts';
+import { spareOf } from '../../db/spares/spare-of.ts';
+import { measuredRoot } from '../../lib/blanks/measured-root.sums.ts';
+import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Answer } from '../../lib/figure/figure.ts';
+import type { Gear } from '../../lib/gears/gear.ts';
+import { gearBlank } from '../../lib/gears/spur.sums.ts';
+import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import type { Length, LengthUnit } from '../../lib/values/length.ts';
+import { to } from '../addresses.ts';
+import { cell, heads, linkCell } from '../cells.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
+import { answerView } from '../figures.ts';
+import { dayField } from '../forms/date-field.ts';
+import { choiceField } from '../forms/field.ts';
+import { fieldGroup } from '../forms/field-view.ts';
+import type { Problems, Typed } from '../forms/form.ts';
+import { sizesHidden } from '../forms/gear-typed.ts';
+import { formMark } from '../once.ts';
+import type { ButtonView, FormView, HiddenView, LinkView, TableView, TitleCell } from '../page.ts';
+import { factView, sizeView, sizeWords } from '../sizes.ts';
+import type { PageData } from '../views.ts';
+import { FILE_PLACES, fileTestOf } from './file-test.ts';
+import { KIND_WORDS } from './forms.ts';
+import { barSize, itemKnownBy, itemName, itemState } from './item-words.ts';
+import { folded, readingGroups, readingWords, wallGroups } from './reading-forms.ts';
+
+export type Item = {
+  readonly line: ItemLine;
+  readonly readings: readonly Reading[];
+  readonly promises: readonly Promised[];
+  readonly from: readonly ItemLine[];
+  readonly into: readonly CutInto[];
+  readonly unit: LengthUnit;
+  readonly today: string;
+  readonly trusted: boolean;
+};
+
+/** Forms on the page as they came back with problems; an empty one otherwise. */
+export type Amiss = { readonly form: 'reading' | 'walls' | 'gone' | ''; readonly typed: Typed; readonly problems: Problems };
+export const NOTHING_AMISS: Amiss = { form: '', typed: {}, problems: {} };
+
+export const goneFields = {
+  why: choiceField({
+    label: 'What became of it',
+    choices: [
+      ['sold', 'sold'],
+      ['given away', 'given away'],
+      ['lost', 'lost'],
+      ['scrap', 'scrapped'],
+      ['used up', 'used up'],
+    ],
+  }),
+  on: dayField('On'),
+};
+
+/** What is drawn, or worked out, where the sizes allow it; else why not. */
+function orWhyNot<T>(work: () => T): { readonly value: T | null; readonly why: string } {
+  try {
+    return { value: work(), why: '' };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { value: null, why: error.message };
+  }
+}
+
+function drawn(line: ItemLine) {
+  const gear = line.stored?.gear;
+  if (!gear) return null;
+  const unit = unitOfPitch(gear.pitch);
+  const form = { unit, places: unit === 'in' ? 3 : 2 };
+  return orWhyNot(() =>
+    drawingView(gearDrawing(gear, { form, kind: line.state === 'gone' ? 'old outline' : 'here', title: itemName(line) })),
+  ).value;
+}
+
+/** The few sizes that decide a blank; all of them stand on the sum's own page. */
+function mainSizes(gear: Gear): Answer {
+  const { figures, cautions } = gearBlank(gear);
+  const { outsideDiameter, pitchDiameter, rootDiameter, wholeDepth } = figures;
+  return { figures: { outsideDiameter, pitchDiameter, rootDiameter, wholeDepth }, cautions };
+}
+
+function wheelFigures({ stored }: ItemLine) {
+  if (!stored) return [];
+  const { gear, forms } = stored;
+  const { bore, face } = gear;
+  const size = (key: string, name: string, length: Length | null, form: string) => sizeView(key, name, length, forms[form]);
+  return [
+    factView('teeth', 'Teeth', String(gear.teeth)),
+    size('face', 'Face', face, 'face'),
+    bore === null
+      ? sizeView('bore', 'Bore', null, undefined)
+      : size('bore', bore.form === 'splined' ? 'Bore, across the grooves' : 'Bore', bore.diameter, 'diameter'),
+    ...(bore?.form === 'splined'
+      ? [size('minor', 'Bore, small diameter', bore.minor, 'minor'), factView('splines', 'Splines', String(bore.splines))]
+      : []),
+    ...(bore && bore.form !== 'plain' ? [size('key-width', 'Key width', bore.keyWidth, 'keyWidth')] : []),
+    ...(bore?.form === 'keyed' ? [size('key-depth', 'Keyway depth', bore.keyDepth, 'keyDepth')] : []),
+  ];
+}
+
+function barFigures({ diameter_nm, diameter_form, length_nm, length_form }: ItemLine) {
+  const size = (key: string, name: string, nm: number | null, text: string | null) =>
+    nm === null || text === null ? [] : [sizeView(key, name, nm as Length, formOfText(text))];
+  return [...size('diameter', 'Diameter', diameter_nm, diameter_form), ...size('length', 'Length left', length_nm, length_form)];
+}
+
+/** Where the metal is, in words. */
+function bodyWords({ body }: Gear, unit: LengthUnit): string {
+  if (!body.known) return 'not looked at: measure web and recesses before it is judged';
+  const size = (length: Length) => sizeWords(length, { unit, places: unit === 'in' ? 3 : 2 });
+  const rings = [
+    ...body.recesses.map(
+      (ring) => `recess ${size(ring.inner)} to ${size(ring.outer)}, ${ring.side === 'both' ? 'both sides' : `${ring.side} side`}`,
+    ),
+    ...body.openings.map((ring) => `${ring.what} ${size(ring.inner)} to ${size(ring.outer)}`),
+  ];
+  return rings.length === 0 ? 'solid from bore to teeth' : rings.join('; ');
+}
+
+function wheelFacts({ stored, condition, hardness }: ItemLine) {
+  if (!stored) return [];
+  const { gear } = stored;
+  const [looked, test] = [conditionOf(condition), fileTestOf(condition)];
+  const tried = FILE_PLACES.filter((place) => test[place] !== 'not tried').map((place) => `${place} ${test[place]}`);
+  return [
+    { label: 'System', says: gear.system.name },
+    { label: 'Metal', says: bodyWords(gear, unitOfPitch(gear.pitch)) },
+    { label: 'Teeth', says: looked.teeth },
+    { label: 'Bore', says: looked.bore },
+    { label: 'Hardness', says: tried.length === 0 ? hardness : `${hardness} (file: ${tried.join(', ')})` },
+  ];
+}
+
+function factsOf(line: ItemLine) {
+  const said = (label: string, says: string) => (says === '' ? [] : [{ label, says }]);
+  return [
+    ...wheelFacts(line),
+    ...said('Material', line.material),
+    ...said('Since', line.added_on.slice(0, 10)),
+    ...said('Gone', line.gone_on === null ? '' : `${line.gone_why ?? ''}, ${line.gone_on.slice(0, 10)}`),
+    ...said('Notes', line.notes),
+  ];
+}
+
+/** "What was the 22 cut from": what it was made of, what was made of it, and what it is promised to. */
+function historyOf({ from, into, promises, line }: Item): LinkView[] {
+  const made = line.made_id === null ? [] : [{ says: 'How it was made', href: to.made(line.made_id) }];
+  return [
+    ...from.map((blank) => ({ says: `Cut from: ${itemName(blank).toLowerCase()}`, href: to.item(blank.id) })),
+    ...made,
+    ...into.map((one) =>
+      one.item_id === null
+        ? { says: `Spoilt as ${one.part_mark} ${one.part_name}`, href: to.made(one.id) }
+        : { says: `Became ${one.part_mark} ${one.part_name}`, href: to.item(one.item_id) },
+    ),
+    ...promises.map(({ part_id, part_mark, part_name, takes_nm, takes_form }) => {
+      const takes = barSize(takes_nm, takes_form);
+      return { says: `${takes === '' ? 'Promised' : `${takes} promised`} to ${part_mark} ${part_name}`, href: to.part(part_id) };
+    }),
+    ...(line.state === 'fitted' && line.part_id !== null
+      ? [{ says: `Fitted as ${line.part_mark ?? ''}`, href: to.part(line.part_id) }]
+      : []),
+  ];
+}
+
+function readingWordsOf(reading: Reading): string {
+  if (!('length' in reading.shown)) return '';
+  const off = reading.error === null ? '' : ` ± ${sizeWords(reading.error as Length, reading.lengthForm)}`;
+  const pin = reading.pin_nm === null ? '' : `, pins ${sizeWords(reading.pin_nm as Length, { unit: reading.lengthForm.unit, places: 4 })}`;
+  return `${sizeWords(reading.shown.length, reading.lengthForm)}${off}${pin}`;
+}
+
+/** One reading in a sentence, for the page that asks before it is struck. */
+export const readingSentence = (reading: Reading): string =>
+  `${readingWords(reading.what, reading.place_no, reading.over_k)}: ${readingWordsOf(reading)}, read on ${reading.read_on}${reading.instrument === '' ? '' : ` with ${reading.instrument}`}.`;
+
+function readingsTable({ line, readings, trusted }: Item): TableView | null {
+  if (readings.length === 0) return null;
+  return {
+    title: '',
+    heads: heads(['Reading', 'name'], ['Size', 'figure'], ['With', 'words'], ['On', 'words']),
+    rows: readings.map((reading) => {
+      const name = readingWords(reading.what, reading.place_no, reading.over_k);
+      return {
+        id: `reading-${reading.id}`,
+        cells: [
+          trusted ? linkCell(name, to.itemReadingStrike(line.id, reading.id)) : cell(name),
+          cell(readingWordsOf(reading)),
+          cell(reading.instrument),
+          cell(reading.read_on),
+        ],
+      };
+    }),
+    empty: '',
+  };
+}
+
+const bare = (more: Pick<FormView, 'id' | 'action' | 'hidden' | 'groups' | 'act' | 'kind'>): FormView => ({
+  method: 'post',
+  problem: '',
+  confirm: '',
+  back: null,
+  ...more,
+});
+
+function readForms({ line, unit, today }: Item, amiss: Amiss): FormView[] {
+  const typed = (form: Amiss['form']) => (amiss.form === form ? amiss.typed : { readOn: today });
+  const problems = (form: Amiss['form']) => (amiss.form === form ? amiss.problems : {});
+  const hidden = () => [formMark(), sizesHidden(unit)];
+  return [
+    bare({
+      id: 'walls',
+      action: to.itemWalls(line.id),
+      hidden: hidden(),
+      groups: wallGroups(unit, typed('walls'), problems('walls')),
+      act: 'Write the walls down',
+      kind: 'main',
+    }),
+    bare({
+      id: 'reading',
+      action: to.itemReading(line.id),
+      hidden: hidden(),
+      groups: readingGroups(unit, typed('reading'), problems('reading')),
+      act: 'Write it down',
+      kind: 'main',
+    }),
+  ];
+}
+
+const revHidden = ({ rev }: ItemLine): HiddenView => ({ name: 'rev', value: String(rev) });
+
+function goneForm({ line, today }: Item, amiss: Amiss): FormView {
+  const mine = amiss.form === 'gone';
+  const group = fieldGroup('It is gone', goneFields, mine ? amiss.typed : { on: today }, mine ? amiss.problems : {});
+  return bare({
+    id: 'gone',
+    action: to.itemGone(line.id),
+    hidden: [formMark(), revHidden(line)],
+    groups: [folded(group, 'gone', 'Its record stays, and it can be put back.')],
+    act: 'Take it out of the drawer',
+    kind: 'stop',
+  });
+}
+
+/** What was cut is gone for good: its made record says into what. */
+export const mayComeBack = ({ line, into }: Pick<Item, 'line' | 'into'>): boolean =>
+  line.gone_on !== null && line.gone_why !== 'cut' && into.length === 0;
+
+function buttonsOf(item: Item): ButtonView[] {
+  if (!mayComeBack(item)) return [];
+  const { line } = item;
+  return [
+    { action: to.itemBack(line.id), hidden: [formMark(), revHidden(line)], says: 'It is back in the drawer', kind: 'main', confirm: '' },
+  ];
+}
+
+function cellsOf(line: ItemLine): TitleCell[] {
+  const said = (label: string, says: string, href = ''): TitleCell[] => (says === '' ? [] : [{ label, says, href, state: null }]);
+  return [
+    ...said('Kind', KIND_WORDS[line.kind].one),
+    ...said('Known by', itemKnownBy(line)),
+    { label: 'State', says: '', href: '', state: itemState(line) },
+    ...said('Kept in', line.kept_in),
+    ...(line.kind === 'wheel' ? said('Trust', line.trust) : []),
+  ];
+}
+
+/** Everything known of one wheel that is worked out: its sizes, its old root, and why one of them cannot be. */
+function worked({ line, readings }: Item) {
+  const spare = spareOf(line, readings);
+  if (!spare) return { root: null, sizes: null, refusal: '' };
+  const root = orWhyNot(() => answerView(measuredRoot(spare)));
+  const sizes = orWhyNot(() => answerView(mainSizes(spare.gear)));
+  return { root: root.value, sizes: sizes.value, refusal: root.why || sizes.why };
+}
+
+export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'drawer/item'> {
+  const { line, trusted } = item;
+  const isWheel = line.kind === 'wheel';
+  const here = line.gone_on === null;
+  const mayGo = here && line.state === 'spare' && item.promises.length === 0;
+  return {
+    title: itemName(line),
+    place: 'Drawer',
+    back: { says: 'Drawer', href: to.drawer },
+    titleBlock: cellsOf(line),
+    drawing: drawn(line),
+    figures: isWheel ? wheelFigures(line) : barFigures(line),
+    facts: factsOf(line),
+    history: historyOf(item),
+    ...worked(item),
+    readings: readingsTable(item),
+    readForms: trusted && isWheel && here ? readForms(item, amiss) : [],
+    edit: trusted && here ? { says: 'Change what is on record', href: to.itemEdit(line.id) } : null,
+    buttons: trusted ? buttonsOf(item) : [],
+    gone: trusted && mayGo ? goneForm(item, amiss) : null,
+  };
+}
