@@ -54,7 +54,7 @@ const inWords = (value: Value | null, like: Figure): string => (value === null ?
 const storedAs = ({ key, state, figures }: OperationLine & { readonly key: string }): StoredOperation => ({
   key,
   done: state === 'done' || state === 'struck out',
-  figures: figures.map((one) => ({ key: one.key, shown: one.figure.value, typed: one.shownFrom !== 'worked out' })),
+  figures: figures.map((one) => ({ key: one.key, shown: one.figure.value, shownFrom: one.shownFrom })),
 });
 
 type Planned = OperationLine & { readonly key: string };

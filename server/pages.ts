@@ -3,6 +3,16 @@ import * as things from './drawer/item-routes.ts';
 import * as drawer from './drawer/routes.ts';
 import * as assemblies from './machines/assembly-routes.ts';
 import * as machines from './machines/routes.ts';
+import * as madeAgain from './made/again-routes.ts';
+import * as finish from './made/finish-routes.ts';
+import * as made from './made/routes.ts';
+import * as acts from './routings/acts-routes.ts';
+import * as edits from './routings/edit-routes.ts';
+import * as hold from './routings/hold-routes.ts';
+import * as measured from './routings/measured-routes.ts';
+import * as routings from './routings/routes.ts';
+import * as partEdits from './parts/edit-routes.ts';
+import * as parts from './parts/routes.ts';
 import * as search from './search/routes.ts';
 import * as setEdits from './sets/edit-routes.ts';
 import * as sets from './sets/routes.ts';
@@ -53,6 +63,19 @@ export const PAGES: readonly Route[] = [
   post('/sets/:id/wheels', setEdits.saveWheels),
   post('/sets/:id/open', sets.open),
 
+  // Parts
+  getTrusted('/machines/:id/parts/new', partEdits.askNew),
+  post('/machines/:id/parts', partEdits.add),
+  get('/parts/:id', parts.one),
+  getTrusted('/parts/:id/edit', partEdits.askEdit),
+  post('/parts/:id', partEdits.save),
+  post('/parts/:id/way', parts.keepWay),
+  post('/parts/:id/promise', parts.promiseBlank),
+  post('/parts/:id/fit', parts.fit),
+  post('/parts/:id/take-out', parts.takeItOut),
+  getTrusted('/parts/:id/remove', parts.askRemove),
+  post('/parts/:id/remove', parts.remove),
+
   // Sheets on paper, and the count at the mill
   get('/parts/:id/sheet', sheets.partSheet),
   get('/operations/:id/index-sheet', sheets.indexSheet),
@@ -60,6 +83,37 @@ export const PAGES: readonly Route[] = [
   get('/operations/:id/teeth', sheets.teeth),
   post('/operations/:id/teeth/cut', sheets.toothCut),
   post('/operations/:id/teeth/back', sheets.toothBack),
+
+  // Routings, operations, made records
+  get('/routings/:id', routings.one),
+  post('/routings/:id/accept', acts.accept),
+  post('/routings/:id/leave', acts.leave),
+  getTrusted('/routings/:id/operations/new', edits.askNew),
+  post('/routings/:id/operations', edits.add),
+  getTrusted('/routings/:id/give-up', routings.askGiveUp),
+  post('/routings/:id/give-up', routings.giveUp),
+  getTrusted('/routings/:id/finish', finish.askFinish),
+  post('/routings/:id/finish', finish.finish),
+  get('/operations/:id', routings.operation),
+  get('/operations/:id/at-machine', routings.machineSide),
+  post('/operations/:id/measured', measured.measured),
+  post('/operations/:id/done', measured.done),
+  post('/operations/:id/undone', acts.undone),
+  post('/operations/:id/strike', acts.strike),
+  post('/operations/:id/restore', acts.restore),
+  post('/operations/:id/move', acts.move),
+  getTrusted('/operations/:id/edit', edits.askEdit),
+  post('/operations/:id/edit', edits.edit),
+  getTrusted('/operations/:id/hold', hold.askHold),
+  post('/operations/:id/hold', hold.hold),
+  getTrusted('/operations/:id/figures/:key', edits.askFigure),
+  post('/operations/:id/figures/:key', edits.figure),
+  post('/operations/:id/figures/:key/back', edits.figureBack),
+  get('/set-ups', routings.setUps),
+  get('/made', made.list),
+  get('/made/:id', made.record),
+  getTrusted('/made/:id/again', madeAgain.askAgain),
+  post('/made/:id/again', madeAgain.again),
 
   // Sums
   get('/sums', sums.contents),

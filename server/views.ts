@@ -27,6 +27,7 @@ import type {
   TitleCell,
   WithoutFurniture,
 } from './page.ts';
+import type { PartViews } from './parts/view-model.ts';
 import type { RoutingViews } from './routings/view-model.ts';
 import type { SearchViews } from './search/view-model.ts';
 import type { SetViews } from './sets/view-model.ts';
@@ -92,6 +93,7 @@ export interface Views
     DeviceViews,
     MachineViews,
     SearchViews,
+    PartViews,
     SetViews,
     SheetViews,
     ShopViews,

@@ -1,0 +1,5 @@
+import type { Executor, Row } from './executor.ts';
+
+/** Where work on a routing was left; null when nobody said. */
+export const leftOffOf = async (db: Executor, routingId: number): Promise<Row<'bookmark'> | null> =>
+  (await db.selectFrom('bookmark').selectAll().where('routing_id', '=', routingId).executeTakeFirst()) ?? null;

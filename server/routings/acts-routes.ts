@@ -1,0 +1,78 @@
+import { leaveOff } from '../../db/bookmarks.ts';
+import { markUndone, moveOperation, restoreOperation, strikeOut } from '../../db/operations.ts';
+import { acceptChanges, refreshStale } from '../../db/replan.ts';
+import { to } from '../addresses.ts';
+import { sentRev } from '../asked.ts';
+import { readForm } from '../forms/form.ts';
+import { recordId } from '../record-id.ts';
+import { type Result, show, type Visit } from '../visit.ts';
+import { formPage } from './form-page.ts';
+import { leaveFields } from './leave-form.ts';
+import { operationWork, routingWork, workHead } from './work.ts';
+
+/** A path of this shop to come back to, as a form sent it; else the one given. */
+function backTo({ body }: Visit, otherwise: string): string {
+  const back = body['back'];
+  return typeof back === 'string' && /^\/(parts|operations|routings)\/\d{1,15}$/.test(back) ? back : otherwise;
+}
+
+export async function undone(visit: Visit): Promise<Result> {
+  const { line } = await operationWork(visit);
+  await markUndone(visit.db, line.id, sentRev(visit));
+  await refreshStale(visit.db, line.routing_id);
+  return { go: to.operation(line.id), saved: 'It is still to be done. What was measured stays.' };
+}
+
+export async function strike(visit: Visit): Promise<Result> {
+  const { line } = await operationWork(visit);
+  await strikeOut(visit.db, line.id, sentRev(visit), visit.now);
+  await refreshStale(visit.db, line.routing_id);
+  return { go: to.operation(line.id), saved: 'Struck out: it holds nothing up. It can be brought back.' };
+}
+
+export async function restore(visit: Visit): Promise<Result> {
+  const { line } = await operationWork(visit);
+  await restoreOperation(visit.db, line.id, sentRev(visit));
+  await refreshStale(visit.db, line.routing_id);
+  return { go: to.operation(line.id), saved: 'It is back.' };
+}
+
+export async function move(visit: Visit): Promise<Result> {
+  const { line, at } = await operationWork(visit);
+  const place = visit.body['by'] === 'up' ? at : at + 2;
+  await moveOperation(visit.db, line.id, sentRev(visit), place);
+  return { go: to.operation(line.id), saved: 'Moved.' };
+}
+
+const MOST_KEYS = 500;
+
+/** Accepts what is worked out today in place of what was printed. */
+export async function accept(visit: Visit): Promise<Result> {
+  const id = recordId('routing', visit.params['id']);
+  const sent = visit.body['keys'];
+  const keys = typeof sent === 'string' ? sent.split('|').slice(0, MOST_KEYS) : [];
+  await routingWork(visit.db, id);
+  await acceptChanges(visit.db, id, sent === 'all' ? 'all' : keys, visit.now);
+  return { go: backTo(visit, to.routing(id)), saved: keys.length === 1 && sent !== 'all' ? 'Accepted.' : 'All of it accepted.' };
+}
+
+/** Where work was left, and a word to oneself. */
+export async function leave(visit: Visit): Promise<Result> {
+  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const { lines } = work.today;
+  const read = readForm(visit.body, leaveFields(lines));
+  const back = backTo(visit, to.routing(work.routing.id));
+  if (!read.ok) {
+    const head = workHead(work, 'Stopping for now', null);
+    const asked = { head, fields: leaveFields(lines), tried: read, action: to.routingLeave(work.routing.id), act: 'I stop here' };
+    return show('routings/form', formPage({ ...asked, hidden: [{ name: 'back', value: back }], back: head.back }), 422);
+  }
+  const { operation, note } = read.value;
+  await leaveOff(visit.db, {
+    routing_id: work.routing.id,
+    operation_id: operation === null ? null : Number(operation),
+    note,
+    at: visit.now,
+  });
+  return { go: back, saved: 'Your place is kept. It stands on the page of today.' };
+}

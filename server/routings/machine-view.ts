@@ -1,0 +1,55 @@
+import { machines } from '../../db/machines.ts';
+import type { Machine } from '../../lib/tooling/tooling.ts';
+import type { LengthUnit } from '../../lib/values/length.ts';
+import { to } from '../addresses.ts';
+import { cautionView } from '../figures.ts';
+import type { AtMachineView, FigureView } from '../page.ts';
+import type { PageData } from '../views.ts';
+import type { Db } from '../visit.ts';
+import { figuresShown } from './figure-shown.ts';
+import { operationHead, type Work } from './work.ts';
+
+/** The unit that the dial at hand reads: of the mill's depth, of the lathe's cross slide. Null where no dial is known. */
+export function dialUnit(place: string, machine: Machine | null): LengthUnit | null {
+  const dial = place === 'mill' ? (machine?.depthDial ?? machine?.crossDial) : (machine?.crossDial ?? machine?.depthDial);
+  return dial?.unit ?? null;
+}
+
+/** A size in the dial's own unit, alone. */
+function inDialUnit(figure: FigureView, unit: LengthUnit | null): Pick<FigureView, 'text' | 'unit'> {
+  const [other, otherUnit] = figure.other.split(' ');
+  const isLength = figure.unit === 'in' || figure.unit === 'mm';
+  if (!unit || !isLength || figure.unit === unit || !other || otherUnit !== unit) return { text: figure.text, unit: figure.unit };
+  return { text: other, unit };
+}
+
+const markWords = ({ mark, was }: FigureView): string => {
+  if (mark) return `As ${mark}.`;
+  return was ? `Out of date on the sheet: there it says ${was}.` : '';
+};
+
+/** One figure of an operation. step: from 1; beyond the last it is the last. Null when the operation has no figures. */
+export async function atMachine(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
+  const { line, now } = work;
+  const figures = figuresShown(line, now);
+  const at = Math.min(Math.max(step, 1), figures.length);
+  const figure = figures[at - 1];
+  if (!figure) return null;
+  const machine = (await machines(db)).find((one) => one.machine.id === line.setUp.machineId)?.machine ?? null;
+  const caution = line.cautions.find(({ weight }) => weight === 'danger') ?? line.cautions[0];
+  const view: AtMachineView = {
+    step: `${at} of ${figures.length}`,
+    name: figure.name,
+    ...inDialUnit(figure, dialUnit(line.setUp.place, machine)),
+    words: figure.words,
+    limits: figure.limits,
+    says: markWords(figure),
+    caution: at === 1 && caution ? cautionView(caution) : null,
+    earlier: at > 1 ? { says: 'Back', href: to.atMachine(line.id, at - 1) } : null,
+    later:
+      at < figures.length
+        ? { says: 'Next', href: to.atMachine(line.id, at + 1) }
+        : { says: 'Measure, done', href: `${to.operation(line.id)}#measure` },
+  };
+  return { ...operationHead(work, `${work.part.mark} · ${line.title}`), at: view };
+}

@@ -1,0 +1,82 @@
+import { type MeasuredNow, markDone, noteMeasured } from '../../db/operations.ts';
+import { refreshStale } from '../../db/replan.ts';
+import { to } from '../addresses.ts';
+import { sentRev } from '../asked.ts';
+import { conflictView } from '../forms/conflict.ts';
+import { type Fields, type FormRead, readForm, type Typed } from '../forms/form.ts';
+import type { LinkView } from '../page.ts';
+import { type Result, show, type Visit } from '../visit.ts';
+import { measureFields, minutesField, outsideLimits, readingsIn, typedNow } from './measured.ts';
+import { operationView, revOf } from './operation-view.ts';
+import { operationWork, type Work } from './work.ts';
+
+const fieldsOf = ({ line }: Work): Fields => ({ ...measureFields(line), minutes: minutesField });
+
+const conflict = (work: Work, yours: Typed, action: string): Result =>
+  show(
+    'conflict',
+    conflictView({
+      what: work.line.title,
+      place: 'Machines',
+      back: { says: work.line.title, href: to.operation(work.line.id) },
+      action,
+      fields: fieldsOf(work),
+      yours,
+      theirs: typedNow(work.line),
+      hidden: [revOf(work.line)],
+    }),
+    409,
+  );
+
+type Good = Extract<FormRead<Fields>, { ok: true }>;
+type Save = (work: Work, measured: readonly MeasuredNow[], minutes: number | null) => Promise<string>;
+
+const sentence = (saved: string, outside: readonly string[]): string => [saved, ...outside].join(' ');
+
+/** Reads the boxes, refuses what another device overtook, saves, and says what the sizes mean. */
+async function withMeasured(
+  visit: Visit,
+  action: (id: number) => string,
+  save: Save,
+  next: (work: Work) => LinkView | null,
+): Promise<Result> {
+  const work = await operationWork(visit);
+  const read = readForm(visit.body, fieldsOf(work));
+  if (!read.ok) return show('routings/operation', operationView(work, visit, read), 422);
+  const { line } = work;
+  if (line.rev !== sentRev(visit)) return conflict(work, read.typed, action(line.id));
+  const { value } = read as Good;
+  const saved = await save(work, readingsIn(line, value, visit.now), value['minutes'] as number | null);
+  await refreshStale(visit.db, line.routing_id);
+  const act = next(work);
+  return { go: to.operation(line.id), saved: sentence(saved, outsideLimits(line, value)), ...(act ? { act } : {}) };
+}
+
+/** What was measured is written down; the operation goes on. */
+export const measured = (visit: Visit): Promise<Result> =>
+  withMeasured(
+    visit,
+    to.operationMeasured,
+    async ({ line }, readings) => {
+      await noteMeasured(visit.db, line.id, line.rev, readings);
+      return readings.length === 0 ? 'Nothing was typed.' : 'Written down.';
+    },
+    () => null,
+  );
+
+/** Done, with what was measured. */
+export const done = (visit: Visit): Promise<Result> =>
+  withMeasured(
+    visit,
+    to.operationDone,
+    async ({ line }, readings, minutes) => {
+      await markDone(visit.db, line.id, line.rev, { on: visit.now, minutes, measured: readings });
+      return 'Done.';
+    },
+    ({ today, at }) => {
+      const next = today.lines.slice(at + 1).find(({ state }) => state !== 'done' && state !== 'struck out');
+      return next
+        ? { says: `Next: ${next.title}`, href: to.operation(next.id) }
+        : { says: 'The whole routing', href: to.routing(today.lines[0]?.routing_id ?? 0) };
+    },
+  );

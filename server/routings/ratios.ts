@@ -1,0 +1,24 @@
+import { itemsOfSet } from '../../db/items.ts';
+import { type PartLine, partsOfSet } from '../../db/parts.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
+import { costOfMissing } from '../../lib/trains/missing-cost.ts';
+import type { Db } from '../visit.ts';
+
+type Ratios = { readonly today: number; readonly withIt: number };
+
+const teethOf = (rows: readonly Pick<PartLine, 'stored'>[]): number[] => rows.flatMap(({ stored }) => (stored ? [stored.gear.teeth] : []));
+
+/** The ratios of the part's set today and with this wheel made, by one wheel of each number; null for a part of no set. */
+export async function ratiosWith(db: Db, { set_id, stored }: PartLine): Promise<Ratios | null> {
+  if (set_id === null || !stored) return null;
+  const [places, things] = [await partsOfSet(db, set_id), await itemsOfSet(db, set_id)];
+  const drawer = teethOf(things.filter(({ kind }) => kind === 'wheel'));
+  try {
+    const { oneOfEach, afterEach } = costOfMissing({ belongs: teethOf(places), drawer });
+    const then = afterEach.find(({ teeth }) => teeth === stored.gear.teeth);
+    return then ? { today: oneOfEach.today.distinct, withIt: then.oneOfEach.distinct } : null;
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
+}

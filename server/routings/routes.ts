@@ -1,0 +1,95 @@
+import type { OperationLine } from '../../db/operations.ts';
+import { operationsOf } from '../../db/operations.ts';
+import { part } from '../../db/parts.ts';
+import { closeRouting, routing } from '../../db/routings.ts';
+import { sharedSetUps } from '../../db/today.ts';
+import { workOperations } from '../../db/work-operations.ts';
+import type { PlannedOperation } from '../../lib/routing/operation.ts';
+import type { PlannedPart } from '../../lib/routing/shared-set-ups.ts';
+import { to } from '../addresses.ts';
+import { sentRev } from '../asked.ts';
+import { recordId } from '../record-id.ts';
+import { type Db, type Result, show, type Visit } from '../visit.ts';
+import { formPage } from './form-page.ts';
+import { atMachine } from './machine-view.ts';
+import { operationView } from './operation-view.ts';
+import { sectionOf } from './section.ts';
+import { setUpsView } from './set-ups-view.ts';
+import { operationWork, routingWork, workHead } from './work.ts';
+
+/** One routing on a page of its own; a closed one too. */
+export async function one(visit: Visit): Promise<Result> {
+  const row = await routing(visit.db, recordId('routing', visit.params['id']));
+  const work = await routingWork(visit.db, row.id);
+  const section = await sectionOf(visit, row, to.routing(row.id));
+  return show('routings/routing', { ...workHead(work, `${work.part.mark}: ${row.way}`, null), section });
+}
+
+export const operation = async (visit: Visit): Promise<Result> =>
+  show('routings/operation', operationView(await operationWork(visit), visit));
+
+/** One figure at a time; an operation without figures is shown whole. */
+export async function machineSide(visit: Visit): Promise<Result> {
+  const work = await operationWork(visit);
+  const page = await atMachine(visit.db, work, Number(visit.query['step']) || 1);
+  return page ? show('routings/at-machine', page) : { go: to.operation(work.line.id) };
+}
+
+/** What is printed, as lib looks at it: the figures as they stand. */
+const asPlanned = (line: OperationLine): PlannedOperation => ({
+  key: line.key ?? `own ${line.id}`,
+  title: line.title,
+  must: line.must === 1,
+  setUp: line.setUp,
+  steps: line.steps,
+  figures: Object.fromEntries(line.figures.map(({ key, figure, shown }) => [key, { ...figure, value: shown }])),
+  measures: line.measures,
+  needs: line.needs.map(({ need }) => need),
+  cautions: line.cautions,
+  minutes: line.minutes_planned,
+  after: [],
+});
+
+async function plannedParts(db: Db, routings: readonly { readonly routingId: number; readonly partId: number }[]): Promise<PlannedPart[]> {
+  const parts: PlannedPart[] = [];
+  for (const { routingId, partId } of routings) {
+    const own = await part(db, partId);
+    const open = (await operationsOf(db, routingId)).filter(({ state }) => state !== 'done' && state !== 'struck out');
+    parts.push({ mark: own.mark, name: own.name, operations: open.map(asPlanned) });
+  }
+  return parts;
+}
+
+const MOST_SET_UPS = 20;
+
+/** Operations of different parts that share a set-up. */
+export async function setUps(visit: Visit): Promise<Result> {
+  const shared = await sharedSetUps(visit.db, MOST_SET_UPS);
+  const all = new Map(
+    shared.flatMap(({ work }) => work).map((line) => [line.routing_id, { routingId: line.routing_id, partId: line.part_id }]),
+  );
+  return show('routings/set-ups', setUpsView(shared, await plannedParts(visit.db, [...all.values()]), await workOperations(visit.db)));
+}
+
+/** Asks once more before a routing is given up. */
+export async function askGiveUp(visit: Visit): Promise<Result> {
+  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const page = formPage({
+    head: workHead(work, 'Give this routing up?', null),
+    says: 'Its blank is a spare again, and the part still missing. What was done and measured stays on record under the part.',
+    action: to.routingGiveUp(work.routing.id),
+    act: 'Give it up',
+    kind: 'stop',
+    fields: {},
+    tried: { typed: {}, problems: {} },
+    hidden: [{ name: 'rev', value: String(work.routing.rev) }],
+    back: { says: 'Keep it', href: to.part(work.part.id) },
+  });
+  return show('routings/form', page);
+}
+
+export async function giveUp(visit: Visit): Promise<Result> {
+  const row = await routing(visit.db, recordId('routing', visit.params['id']));
+  await closeRouting(visit.db, row.id, sentRev(visit), visit.now);
+  return { go: to.part(row.part_id), saved: 'Given up. The blank is a spare again.' };
+}

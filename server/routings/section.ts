@@ -1,0 +1,141 @@
+import type { Row } from '../../db/executor.ts';
+import { leftOffOf } from '../../db/left-off.ts';
+import type { OperationLine } from '../../db/operations.ts';
+import { changesSince, replan } from '../../db/replan.ts';
+import { openRoutingOf } from '../../db/routings.ts';
+import { needWords } from '../../lib/routing/needs.ts';
+import { to } from '../addresses.ts';
+import { cell, heads, linkCell, stateCell } from '../cells.ts';
+import { dayOf } from '../forms/date-field.ts';
+import type { EmptyView, LinkView, TableView } from '../page.ts';
+import type { Visit } from '../visit.ts';
+import { leaveForm } from './leave-form.ts';
+import { staleView } from './stale-view.ts';
+import type { LeftOffView, OperationRow, RoutingSection, SetUpRows } from './view-model.ts';
+import { firstOfAll, lackedBy, stateView, timeWords } from './words.ts';
+
+const rowOf = (line: OperationLine, at: number): OperationRow => ({
+  id: `operation-${line.id}`,
+  number: String(at + 1),
+  title: line.title,
+  href: to.operation(line.id),
+  state: stateView(line),
+  minutes: line.minutes_taken === null ? timeWords(line.minutes_planned) : `took ${timeWords(line.minutes_taken)}`,
+  offered: line.must === 0 && line.key !== null,
+});
+
+/** Operations in order, a heading wherever the set-up changes. */
+export function bySetUp(lines: readonly OperationLine[]): SetUpRows[] {
+  const groups: { key: string; says: string; rows: OperationRow[] }[] = [];
+  for (const [at, line] of lines.entries()) {
+    const last = groups.at(-1);
+    if (last?.key === line.setUp.key) last.rows.push(rowOf(line, at));
+    else groups.push({ key: line.setUp.key, says: line.setUp.says, rows: [rowOf(line, at)] });
+  }
+  return groups;
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
+
+function minutesOf(lines: readonly OperationLine[]): string {
+  const live = lines.filter(({ state }) => state !== 'struck out');
+  const done = live.filter(({ state }) => state === 'done');
+  const planned = `Planned ${timeWords(sum(live.map((line) => line.minutes_planned)))}`;
+  if (done.length === 0) return `${planned}; nothing is done yet.`;
+  const timed = done.filter((line) => line.minutes_taken !== null);
+  const took = timed.length === 0 ? '' : `; taken so far ${timeWords(sum(timed.map((line) => line.minutes_taken ?? 0)))}`;
+  return `${planned}${took}; ${done.length} of ${live.length} done.`;
+}
+
+/** Every need of the work still to be done, once, in the order in which it is needed, and the tool that meets it. */
+export function needsTable(lines: readonly OperationLine[], title: string): TableView | null {
+  const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
+  const all = open.flatMap((line) => line.needs.map((need) => ({ line, need, says: needWords(need.need) })));
+  const once = all.filter((one, at) => all.findIndex(({ says }) => says === one.says) === at);
+  if (once.length === 0) return null;
+  return {
+    title,
+    heads: heads(['Needs', 'name'], ['State', 'state'], ['Met by', 'words'], ['First at', 'words']),
+    rows: once.map(({ line, need, says }, at) => ({
+      id: `need-${at}`,
+      cells: [
+        cell(says),
+        stateCell(need.tool_id === null ? { kind: 'waits', says: 'waited for' } : { kind: 'here', says: 'here' }),
+        need.tool_id === null ? cell('nothing yet') : linkCell(need.tool_name ?? '', to.tool(need.tool_id)),
+        cell(line.title),
+      ],
+    })),
+    empty: '',
+  };
+}
+
+function standingOf(lines: readonly OperationLine[]): string {
+  const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
+  if (lines.length > 0 && open.length === 0) return 'Everything is done: write the record.';
+  const next = open.find(({ state }) => state === 'ready');
+  const ready = next ? `Ready: ${next.title.charAt(0).toLowerCase()}${next.title.slice(1)}.` : '';
+  return [firstOfAll(lackedBy(lines)), ready].filter((part) => part !== '').join(' ');
+}
+
+async function leftOff({ db, trusted }: Visit, row: Row<'routing'>, lines: readonly OperationLine[], back: string): Promise<LeftOffView> {
+  const mark = await leftOffOf(db, row.id);
+  const form = trusted && row.closed_on === null ? leaveForm(row.id, lines, mark?.operation_id ?? null, back) : null;
+  if (!mark) return { says: '', note: '', href: '', form };
+  const at = lines.find(({ id }) => id === mark.operation_id);
+  return {
+    says: `Left at ${at ? `“${at.title}”` : 'no operation in particular'} on ${dayOf(mark.at)}.`,
+    note: mark.note,
+    href: at ? to.operation(at.id) : '',
+    form,
+  };
+}
+
+const nothing = (row: Row<'routing'>): EmptyView => ({
+  title: 'No operations yet',
+  says: `Nothing is worked out for “${row.way}”. Write down what has to be done, one operation after another.`,
+  act: { says: 'Add an operation', href: to.operationNew(row.id, 0) },
+  drawing: '',
+});
+
+function linksOf({ trusted }: Visit, row: Row<'routing'>, lines: readonly OperationLine[]): LinkView[] {
+  const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
+  const next = open.find(({ state, figures }) => state === 'ready' && figures.length > 0);
+  const last = lines.at(-1);
+  if (row.closed_on !== null) return [];
+  return [
+    ...(next ? [{ says: `At the machine: ${next.title}`, href: to.atMachine(next.id) }] : []),
+    ...(lines.length > 0 ? [{ says: 'Print the route sheet', href: to.partSheet(row.part_id) }] : []),
+    { says: 'What shares a set-up with other parts', href: to.setUps },
+    ...(trusted
+      ? [
+          { says: 'Add an operation', href: to.operationNew(row.id, last?.id ?? 0) },
+          { says: open.length === 0 ? 'Write the record' : 'Finish: made, or spoilt', href: to.routingFinish(row.id) },
+          { says: 'Give this routing up', href: to.routingGiveUp(row.id) },
+        ]
+      : []),
+  ];
+}
+
+/** One routing, open or closed. back: the path that its forms come back to. */
+export async function sectionOf(visit: Visit, row: Row<'routing'>, back: string): Promise<RoutingSection> {
+  const today = await replan(visit.db, row.id);
+  const { lines } = today;
+  return {
+    title: row.closed_on === null ? `Routing: ${row.way}` : `Routing: ${row.way}, closed ${dayOf(row.closed_on)}`,
+    says: row.closed_on === null ? standingOf(lines) : '',
+    refusal: today.refusal,
+    minutes: lines.length === 0 ? '' : minutesOf(lines),
+    stale: staleView(changesSince(today), { routingId: row.id, trusted: visit.trusted, back }),
+    groups: bySetUp(lines),
+    empty: lines.length === 0 && visit.trusted ? nothing(row) : null,
+    needs: needsTable(lines, 'Tooling it needs'),
+    leftOff: await leftOff(visit, row, lines, back),
+    links: linksOf(visit, row, lines),
+  };
+}
+
+/** The open routing of a part for its page; null when nothing is being made. */
+export async function routingSection(visit: Visit, partId: number): Promise<RoutingSection | null> {
+  const row = await openRoutingOf(visit.db, partId);
+  return row ? sectionOf(visit, row, to.part(partId)) : null;
+}

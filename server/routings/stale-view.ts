@@ -1,0 +1,41 @@
+import type { Changed } from '../../db/replan.ts';
+import { to } from '../addresses.ts';
+import { formMark } from '../once.ts';
+import type { ButtonView } from '../page.ts';
+import type { ChangedView, StaleView } from './view-model.ts';
+
+/** back: the path to come back to. */
+type Accepting = { readonly routingId: number; readonly trusted: boolean; readonly back: string };
+
+const button = ({ routingId, back }: Accepting, keys: readonly string[] | 'all', says: string, kind: ButtonView['kind']): ButtonView => ({
+  action: to.routingAccept(routingId),
+  hidden: [{ name: 'keys', value: keys === 'all' ? 'all' : keys.join('|') }, { name: 'back', value: back }, formMark()],
+  says,
+  kind,
+  confirm: '',
+});
+
+function changed(one: Changed, asking: Accepting): ChangedView {
+  return {
+    says: one.name,
+    where: one.figure === null && one.operationId === null ? '' : one.operation,
+    was: one.was,
+    now: one.now,
+    accept: asking.trusted ? button(asking, [one.key], 'Accept', 'other') : null,
+  };
+}
+
+const ONE = 'One thing is worked out otherwise by now than it was printed. Cut by the new one; accept it to strike the old one.';
+const many = (count: number): string =>
+  `${count} things are worked out otherwise by now than they were printed. Cut by the new ones; accept them to strike the old ones.`;
+
+/** What is out of date, with the buttons to accept it one by one or all; null when nothing is. */
+export function staleView(changes: readonly Changed[], asking: Accepting): StaleView | null {
+  if (changes.length === 0) return null;
+  const keys = changes.map(({ key }) => key);
+  return {
+    says: changes.length === 1 ? ONE : many(changes.length),
+    changes: changes.map((one) => changed(one, asking)),
+    acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length}`, 'main') : null,
+  };
+}

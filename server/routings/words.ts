@@ -1,0 +1,47 @@
+import type { OperationLine } from '../../db/operations.ts';
+import type { Wait } from '../../db/readiness.ts';
+import { needWords } from '../../lib/routing/needs.ts';
+import { dayOf } from '../forms/date-field.ts';
+import type { StateView } from '../page.ts';
+
+/** "45 min", "6 h", "6 h 20 min". */
+export function timeWords(minutes: number): string {
+  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** One thing that is waited for. */
+export function waitWords(wait: Wait): string {
+  if (wait.for === 'tool') return needWords(wait.need);
+  if (wait.for === 'blank') return 'a blank to cut it from';
+  return wait.for === 'held' ? `“${wait.title}” of ${wait.partMark}` : `“${wait.title}”`;
+}
+
+type Standing = Pick<OperationLine, 'state' | 'waits' | 'done_on'>;
+
+/** The state of an operation by its line kind and in words: what it waits for first. */
+export function stateView({ state, waits, done_on }: Standing): StateView {
+  if (state === 'done') return { kind: 'done', says: `done ${dayOf(done_on ?? '')}` };
+  if (state === 'struck out') return { kind: 'off', says: 'struck out' };
+  if (state === 'ready') return { kind: 'ready', says: 'ready' };
+  const first = waits[0];
+  if (state === 'held') return { kind: 'held', says: first ? `held for ${waitWords(first)}` : 'held' };
+  return { kind: 'waits', says: first ? `waits for ${waitWords(first)}` : 'waits' };
+}
+
+/** "Waits first of all for A; then for B; C." Empty when nothing is waited for. */
+export function firstOfAll(waits: readonly string[]): string {
+  const [first, ...others] = [...new Set(waits)];
+  if (first === undefined) return '';
+  return others.length === 0 ? `Waits for ${first}.` : `Waits first of all for ${first}; then for ${others.join('; ')}.`;
+}
+
+/** What the open operations of a routing lack from outside, in the order in which it is needed. */
+export const lackedBy = (lines: readonly OperationLine[]): string[] => [
+  ...new Set(
+    lines
+      .filter(({ state }) => state === 'waiting' || state === 'held')
+      .flatMap(({ waits }) => waits.filter((wait) => wait.for === 'tool' || wait.for === 'blank').map(waitWords)),
+  ),
+];
