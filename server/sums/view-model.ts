@@ -4,7 +4,7 @@ import type { Answer } from '../../lib/figure/figure.ts';
 import { to } from '../addresses.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { answerView } from '../figures.ts';
-import { fieldGroup } from '../forms/field-view.ts';
+import { fieldView } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
@@ -57,12 +57,21 @@ type SumShown = {
 
 const given = (typed: Typed): Record<string, string> => Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ''));
 
+/** Boxes under a legend; their ids keep clear of those of the figures. */
+function group(legend: string, asks: Sum['asks'], names: readonly string[], typed: Typed, problems: Problems): FieldGroup {
+  const fields = names.flatMap((name) => {
+    const field = asks[name];
+    return field ? [fieldView(name, field, typed, problems, 'ask')] : [];
+  });
+  return { legend, hint: '', folded: false, fields };
+}
+
 /** The boxes as groups: those of no part first, then part by part. */
 function groupsOf({ asks, parts = [] }: Sum, typed: Typed, problems: Problems): FieldGroup[] {
   const first = Object.keys(asks).filter((name) => !parts.some((part) => part.asks.includes(name)));
-  const plain = first.length === 0 ? [] : [fieldGroup('', asks, typed, problems, first)];
+  const plain = first.length === 0 ? [] : [group('', asks, first, typed, problems)];
   const headed = parts.map(({ legend, asks: names, folded = false }) => ({
-    ...fieldGroup(legend, asks, typed, problems, names),
+    ...group(legend, asks, names, typed, problems),
     folded: folded && names.every((name) => (typed[name] ?? '') === ''),
   }));
   return [...plain, ...headed];
