@@ -12,7 +12,7 @@ import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { cautionView, figureView } from '../figures.ts';
-import type { StateView, TableView } from '../page.ts';
+import type { FigureView, StateView, TableView } from '../page.ts';
 import type { BlankView } from './view-model.ts';
 
 const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'in' ? 3 : 2 });
@@ -87,16 +87,21 @@ export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, pref
 
 type Shown = { readonly choice: BlankChoice | null; readonly spares: readonly SpareWheel[]; readonly cleanUp: Length };
 
+const FIRST = ['newOutside', 'oldRoot', 'turnOff', 'wall'];
+const isFirst = ({ key }: FigureView): boolean => FIRST.some((name) => key.endsWith(`-${name}`));
+
 /** One missing wheel. at: its place among them. */
 export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp }: Shown): BlankView {
   const chosen = choice?.chosen.find((one) => one.wanted.id === wanted.id);
   const drawn = chosen && at < MOST_DRAWN ? recutOf(chosen, cleanUp, `blank-${wanted.gear.teeth}`) : null;
+  const figures = drawn?.figures ?? [];
   return {
     id: `blank-${wanted.id}`,
     title: chosen ? `${wanted.gear.teeth} teeth from ${chosen.spare.gear.teeth}` : `${wanted.gear.teeth} teeth: no spare serves`,
     says: chosen ? shortWords(chosen.spare, chosen.judged) : 'Stock, ring and hub, or sending it out: the page of the part holds the ways.',
     drawing: drawn?.drawing ?? null,
-    figures: drawn?.figures ?? [],
+    figures: figures.filter(isFirst),
+    more: figures.filter((figure) => !isFirst(figure)),
     cautions: drawn?.cautions ?? [],
     spares: sparesTable(wanted, spares, cleanUp),
   };

@@ -12,7 +12,7 @@ import { blankView } from './blanks-view.ts';
 import type { SetChoice } from './choice.ts';
 import type { SetCost } from './cost.ts';
 import type { BlanksView, CostView } from './view-model.ts';
-import { toothWords, wheelsDrawing, wheelsTable, wheelsWords } from './wheels-view.ts';
+import { toothWords, wheelsDrawings, wheelsTable, wheelsWords } from './wheels-view.ts';
 
 export type SetShown = {
   readonly bench: Bench;
@@ -122,7 +122,7 @@ const waysOn = ({ bench: { set } }: SetShown): LinkView[] => [
 /** A change-gear set. */
 export function setView(shown: SetShown): PageData<'sets/one'> {
   const { bench, choice, cost, problem, trusted } = shown;
-  const { set, project, assembly, places } = bench;
+  const { set, project, places } = bench;
   const any = places.length + bench.drawer.length > 0;
   const state = missingState(places.filter(isMissing).length, places.length);
   return {
@@ -131,7 +131,6 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
     back: { says: machineName(project), href: to.machine(project.id) },
     titleBlock: [
       { label: 'Machine', says: machineName(project), href: to.machine(project.id), state: null },
-      { label: 'Assembly', says: assembly.name, href: '', state: null },
       { label: 'Sets', says: set.sets, href: '', state: null },
       { label: 'Tooth', says: toothWords(bench), href: '', state: null },
       { label: 'State', says: state.says, href: '', state },
@@ -146,7 +145,7 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
           act: trusted ? { says: 'Add wheels', href: to.setWheels(set.id) } : null,
           drawing: '',
         },
-    drawing: any ? wheelsDrawing(bench, choice) : null,
+    drawings: any ? wheelsDrawings(bench, choice) : null,
     wheels: any ? wheelsTable(bench, choice) : null,
     cost: costView(cost),
     blanks: blanksView(shown),

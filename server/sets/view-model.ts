@@ -6,7 +6,9 @@ export type BlankView = {
   readonly title: string;
   readonly says: string;
   readonly drawing: DrawingView | null;
+  /** The few to look at first; `more` is folded behind them. */
   readonly figures: readonly FigureView[];
+  readonly more: readonly FigureView[];
   readonly cautions: readonly CautionView[];
   readonly spares: TableView;
 };
@@ -27,7 +29,8 @@ export interface SetViews {
     says: string;
     problem: string;
     first: EmptyView | null;
-    drawing: DrawingView | null;
+    /** The same wheels hung for a phone and for a desk; one of them is shown. */
+    drawings: { readonly phone: DrawingView; readonly desk: DrawingView } | null;
     wheels: TableView | null;
     cost: CostView | null;
     blanks: BlanksView | null;

@@ -4,8 +4,9 @@ import { printPitch } from '../../lib/gears/pitch.ts';
 import { to } from '../addresses.ts';
 import { cell, counted, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
+import { toSvg } from '../drawing/svg.ts';
 import { partState } from '../machines/machine-view.ts';
-import type { DrawingView, RowView, StateView, TableView } from '../page.ts';
+import type { DrawingView, Markup, RowView, StateView, TableView } from '../page.ts';
 import { type Bench, isMissing, neverMeasured, type Place, type Wheel } from './bench.ts';
 import type { SetChoice } from './choice.ts';
 import { promisedIn } from './choice.ts';
@@ -28,14 +29,21 @@ function pegOf(bench: Bench, place: Place): PegWheel {
   return { gear: place.gear, state: place.routing_id === null ? 'missing' : 'waits', doubtful: false };
 }
 
-/** Every wheel of the set to one scale: what belongs in its order, then what is over. */
-export function wheelsDrawing(bench: Bench, choice: SetChoice): DrawingView {
+const DESK_PX = 1000;
+
+/** Every wheel of the set to one scale: what belongs in its order, then what is over. Once for a phone, once for a desk. */
+export function wheelsDrawings(bench: Bench, choice: SetChoice): { readonly phone: DrawingView; readonly desk: DrawingView } {
   const over = bench.drawer.filter(isOver).map((wheel): PegWheel => {
     const becomes = becomesOf(bench, choice, wheel);
     return { gear: wheel.spare.gear, state: 'spare', doubtful: doubtful(wheel), ...(becomes ? { becomes } : {}) };
   });
   const pegs = [...bench.places.map((place) => pegOf(bench, place)), ...over];
-  return drawingView(setDrawing(pegs, { name: bench.set.name, perRow: 5 }));
+  const { name } = bench.set;
+  const desk = setDrawing(pegs, { name, perRow: 12, shown: { px: DESK_PX } });
+  return {
+    phone: drawingView(setDrawing(pegs, { name, perRow: 5 })),
+    desk: { title: desk.title, says: '', links: [], svg: toSvg(desk, { widthPx: DESK_PX }) as Markup },
+  };
 }
 
 const toMeasure = (wheel: Wheel | undefined): string => {

@@ -1,0 +1,78 @@
+import { assembliesOf } from '../../db/assemblies.ts';
+import { blanksOf } from '../../db/blanks.ts';
+import type { Row } from '../../db/executor.ts';
+import { type ItemLine, item, items, spareWheels } from '../../db/items.ts';
+import { type MadeLine, madeOfPart } from '../../db/made.ts';
+import { type PartLine, part } from '../../db/parts.ts';
+import { project } from '../../db/projects.ts';
+import { type SetLine, setsOfProject } from '../../db/sets.ts';
+import { shopNow } from '../../db/shop-now.ts';
+import { stockOf } from '../../db/spares/stock-of.ts';
+import type { Stock } from '../../lib/blanks/from-stock.ts';
+import type { ShopNow } from '../../lib/routing/shop-now.ts';
+import { type Wheel, wheelsOf } from '../sets/bench.ts';
+import type { Db } from '../visit.ts';
+
+/** Everything that the page of a part is made from. promised: what its open routing claims. fitted: what fills it. */
+export type PartData = {
+  readonly part: PartLine;
+  readonly project: Row<'project'>;
+  readonly assemblies: readonly Row<'assembly'>[];
+  readonly set: SetLine | null;
+  readonly fitted: ItemLine | null;
+  readonly promised: readonly ItemLine[];
+  readonly promisedWheel: Wheel | null;
+  readonly spares: readonly Wheel[];
+  readonly stock: readonly Stock[];
+  readonly others: readonly ItemLine[];
+  readonly shop: ShopNow;
+  readonly made: readonly MadeLine[];
+};
+
+const MOST_SPARES = 60;
+const MOST_STOCK = 40;
+const MOST_MADE = 20;
+
+async function promisedTo(db: Db, { routing_id }: PartLine): Promise<ItemLine[]> {
+  if (routing_id === null) return [];
+  const things: ItemLine[] = [];
+  for (const { item_id } of await blanksOf(db, routing_id)) things.push(await item(db, item_id));
+  return things;
+}
+
+/** Spare wheels of the shop, those of the part's own drawer first. */
+async function sparesFor(db: Db, { set_id, stored }: PartLine): Promise<Wheel[]> {
+  if (!stored) return [];
+  const { rows } = await spareWheels(db, { before: null, size: 200 });
+  const ownFirst = [...rows.filter((row) => row.set_id === set_id), ...rows.filter((row) => row.set_id !== set_id)];
+  return wheelsOf(db, ownFirst.slice(0, MOST_SPARES));
+}
+
+const sparesOfKind = async (db: Db, kind: ItemLine['kind'], size: number): Promise<readonly ItemLine[]> =>
+  (await items(db, kind, 'spares', { before: null, size })).rows;
+
+/** Throws RecordNotFound. */
+export async function partData(db: Db, id: number): Promise<PartData> {
+  const one = await part(db, id);
+  const promised = await promisedTo(db, one);
+  const [promisedWheel = null] = await wheelsOf(
+    db,
+    promised.filter(({ kind }) => kind === 'wheel'),
+  );
+  const missing = one.item_id === null && one.routing_id === null;
+  return {
+    part: one,
+    project: await project(db, one.project_id),
+    assemblies: await assembliesOf(db, one.project_id),
+    set: one.set_id === null ? null : ((await setsOfProject(db, one.project_id)).find((set) => set.id === one.set_id) ?? null),
+    fitted: one.item_id === null ? null : await item(db, one.item_id),
+    promised,
+    promisedWheel,
+    spares: missing ? await sparesFor(db, one) : [],
+    stock: missing && one.stored ? (await sparesOfKind(db, 'stock', MOST_STOCK)).map(stockOf) : [],
+    others:
+      missing && !one.stored ? [...(await sparesOfKind(db, 'other', MOST_STOCK)), ...(await sparesOfKind(db, 'casting', MOST_STOCK))] : [],
+    shop: await shopNow(db),
+    made: (await madeOfPart(db, id, { before: null, size: MOST_MADE })).rows,
+  };
+}

@@ -1,0 +1,159 @@
+import { wheelName } from '../../db/spares/spare-of.ts';
+import type { WayOffered } from '../../lib/blanks/ways.ts';
+import type { Gear } from '../../lib/gears/gear.ts';
+import { WAYS } from '../../lib/routing/operation.ts';
+import { to } from '../addresses.ts';
+import { noteField, optional, wordsField } from '../forms/field.ts';
+import { fieldGroup } from '../forms/field-view.ts';
+import type { Problems, Typed } from '../forms/form.ts';
+import { formMark } from '../once.ts';
+import type { ButtonView, ChoiceView, FieldView, FormView, HiddenView } from '../page.ts';
+import { isLike } from '../sets/bench.ts';
+import type { PartData } from './part-data.ts';
+import { hubSpares, recutSpares } from './ways-view.ts';
+
+export const wayFields = {
+  way: optional(wordsField({ label: 'It is got by', words: WAYS })),
+  why: noteField({ label: 'Why this way', hint: 'It is kept with the part' }),
+};
+
+const rev = ({ part }: PartData): HiddenView => ({ name: 'rev', value: String(part.rev) });
+
+/** The way that was chosen, and the reason, asked for. */
+export const wayForm = (data: PartData, typed: Typed, problems: Problems): FormView => ({
+  id: 'way-form',
+  action: to.partWay(data.part.id),
+  method: 'post',
+  hidden: [rev(data), formMark()],
+  problem: problems[''] ?? '',
+  groups: [fieldGroup('', wayFields, typed, problems)],
+  act: 'Keep this way',
+  kind: 'main',
+  confirm: '',
+  back: null,
+});
+
+const listField = (name: string, label: string, choices: readonly ChoiceView[]): FieldView => ({
+  kind: 'list',
+  name,
+  id: `promise-${name}-${choices.length}`,
+  label,
+  value: '',
+  unit: '',
+  hint: '',
+  problem: '',
+  inputmode: 'text',
+  choices,
+});
+
+const choice = (id: number, says: string): ChoiceView => ({ value: String(id), says, hint: '', chosen: false });
+
+type Asked = {
+  readonly id: string;
+  readonly way: string;
+  readonly fields: readonly FieldView[];
+  readonly act: string;
+  readonly legend: string;
+};
+
+const promiseForm = (data: PartData, { id, way, fields, act, legend }: Asked): FormView => ({
+  id,
+  action: to.partPromise(data.part.id),
+  method: 'post',
+  hidden: [{ name: 'way', value: way }, formMark()],
+  problem: '',
+  groups: [{ legend, hint: '', folded: false, fields }],
+  act,
+  kind: 'main',
+  confirm: '',
+  back: null,
+});
+
+/** How a blank can be promised as things stand: a spare cut again, stock, or a ring on a hub. */
+export function promiseForms(gear: Gear, offered: readonly WayOffered[], data: PartData): FormView[] {
+  const spares = recutSpares(gear, data).map(({ id, name }) => choice(id, name));
+  const stock = offered.flatMap((one) =>
+    one.way === 'from stock' && one.open === 'yes' && one.stock ? [choice(one.stock.id, one.stock.name)] : [],
+  );
+  const hubs = hubSpares(offered).map(({ id, name }) => ({ ...choice(id, name) }));
+  const rings = data.stock.map(({ id, name }) => choice(id, name));
+  const act = 'Promise it and open the routing';
+  const field = (name: string, label: string, choices: readonly ChoiceView[], id: string): FieldView => ({
+    ...listField(name, label, choices),
+    id,
+  });
+  return [
+    ...(spares.length === 0
+      ? []
+      : [
+          promiseForm(data, {
+            id: 'promise-spare',
+            way: 're-cut a spare',
+            legend: 'Cut a spare again',
+            fields: [field('item', 'Spare', spares, 'promise-item')],
+            act,
+          }),
+        ]),
+    ...(stock.length === 0
+      ? []
+      : [
+          promiseForm(data, {
+            id: 'promise-stock',
+            way: 'make from stock',
+            legend: 'Make it from stock',
+            fields: [field('item', 'Stock', stock, 'promise-bar')],
+            act,
+          }),
+        ]),
+    ...(spares.length > 0 || hubs.length === 0 || rings.length === 0
+      ? []
+      : [
+          promiseForm(data, {
+            id: 'promise-ring',
+            way: 'ring and hub',
+            legend: 'A ring on a hub',
+            fields: [field('item', 'Hub, from', hubs, 'promise-hub'), field('ring', 'Ring, from', rings, 'promise-ring-from')],
+            act,
+          }),
+        ]),
+  ];
+}
+
+/** What may be put into the part's place as it is: a like wheel, or another thing. */
+function fitting(data: PartData): ChoiceView[] {
+  const gear = data.part.stored?.gear;
+  if (!gear) return data.others.map((one) => choice(one.id, one.name || `drawer ${one.id}`));
+  return data.spares.filter(({ spare }) => isLike(spare.gear, gear)).map(({ item }) => choice(item.id, wheelName(item)));
+}
+
+export function fitForm(data: PartData): FormView | null {
+  const choices = fitting(data);
+  if (choices.length === 0) return null;
+  return {
+    id: 'fit',
+    action: to.partFit(data.part.id),
+    method: 'post',
+    hidden: [rev(data), formMark()],
+    problem: '',
+    groups: [
+      { legend: '', hint: '', folded: false, fields: [{ ...listField('item', 'It lies in the drawer as', choices), id: 'fit-item' }] },
+    ],
+    act: 'Put it in its place',
+    kind: 'main',
+    confirm: '',
+    back: null,
+  };
+}
+
+export function buttonsOf(data: PartData): ButtonView[] {
+  if (data.part.item_id === null) return [];
+  return [
+    {
+      action: to.partTakeOut(data.part.id),
+      hidden: [rev(data), formMark()],
+      says: 'It is not there after all: take it out',
+      kind: 'other',
+      confirm: '',
+    },
+  ];
+}

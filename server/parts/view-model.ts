@@ -1,0 +1,37 @@
+import type { ButtonView, CautionView, DrawingView, FigureView, FormView, LinkView, Page, TableView } from '../page.ts';
+import type { RoutingSection } from '../routings/view-model.ts';
+
+/** Figures that belong together. says: the verdict, or why there are none. */
+export type FigureGroup = {
+  readonly id: string;
+  readonly title: string;
+  readonly says: string;
+  readonly figures: readonly FigureView[];
+  readonly cautions: readonly CautionView[];
+  readonly folded: boolean;
+};
+
+export interface PartViews {
+  /** routing: while one is open. needs: before that. blank: what it is, or would be, cut from. */
+  'parts/one': Page & {
+    says: string;
+    problem: string;
+    drawing: DrawingView | null;
+    routing: RoutingSection | null;
+    blank: { readonly title: string; readonly says: string; readonly drawing: DrawingView; readonly group: FigureGroup } | null;
+    promise: readonly FormView[];
+    spares: TableView | null;
+    ways: TableView | null;
+    wayForm: FormView | null;
+    wayWords: string;
+    needs: TableView | null;
+    groups: readonly FigureGroup[];
+    facts: readonly { readonly label: string; readonly says: string }[];
+    notes: string;
+    made: TableView | null;
+    fit: FormView | null;
+    buttons: readonly ButtonView[];
+    links: readonly LinkView[];
+  };
+  'parts/form': Page & { says: string; links: readonly LinkView[]; form: FormView };
+}
