@@ -28,6 +28,12 @@ function isToBeChecked(path: string, { copies, now }: Opening): boolean {
   return statSync(path).size <= SMALL_BYTES || copies === null || copyIsDue(copies, now);
 }
 
+/** Asked before anything is written: even the journal’s mode would be a change in somebody else’s file. */
+function refuseForeign(path: string, file: SqliteFile.Database): void {
+  const theirs = file.prepare(`select name from sqlite_schema where type = 'table' and name not like 'kysely_%'`).get();
+  if (theirs !== undefined) throw new ForeignDatabase(path);
+}
+
 function openSound(path: string, opening: Opening): SqliteFile.Database {
   let file: SqliteFile.Database | null = null;
   try {
@@ -35,6 +41,7 @@ function openSound(path: string, opening: Opening): SqliteFile.Database {
     file = new SqliteFile(path);
     file.pragma('busy_timeout = 5000');
     if (toBeChecked) refuseDamaged(file);
+    if (file.pragma('user_version', { simple: true }) === 0) refuseForeign(path, file);
     file.pragma('journal_mode = WAL');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
@@ -45,16 +52,10 @@ function openSound(path: string, opening: Opening): SqliteFile.Database {
   }
 }
 
-function refuseForeign(path: string, file: SqliteFile.Database): void {
-  const theirs = file.prepare(`select name from sqlite_schema where type = 'table' and name not like 'kysely_%'`).get();
-  if (theirs !== undefined) throw new ForeignDatabase(path);
-}
-
 async function bringUpToDate(db: Kysely<Schema>, file: SqliteFile.Database, path: string, { copies, now }: Opening): Promise<void> {
   await refuseNewer(db, migrations, path);
   const version = await versionOf(db);
   if (version === Object.keys(migrations).length) return;
-  if (version === 0) refuseForeign(path, file);
   if (copies && version > 0) copyInto(file, copies, now);
   await migrate(db, migrations);
 }

@@ -16,7 +16,7 @@ export class NewerDatabase extends Error {
 /** SQLite opened it, but it holds none of our tables and is not empty. */
 export class ForeignDatabase extends Error {
   constructor(path: string) {
-    super(`${path} is some other program's file, not a shop's. Nothing was changed in it.`);
+    super(`${path} is some other program’s file, not a shop’s. Nothing was changed in it.`);
     this.name = 'ForeignDatabase';
   }
 }
