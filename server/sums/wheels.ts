@@ -82,7 +82,9 @@ const costSum = sum({
   parts: [{ legend: 'More, if known', asks: ['recuts', 'ready'], folded: true }],
   work: (given) => costs(keyOf(given), () => ratiosAnswer(askedOf(given))),
   draw: ({ belongs, drawer }) => {
-    if (new Set(belongs).size > MOST_DRAWN || belongs.length < 2) return null;
+    const numbers = new Set(belongs).size;
+    // One number alone gives no ratio but 1 to 1: there is no line to mark it on.
+    if (numbers > MOST_DRAWN || numbers < 2) return null;
     const key = [sortedWheels(belongs), sortedWheels(drawer)].join(' | ');
     return ratioScale(scaleOf(marks(key, () => ratioMarks({ belongs, drawer, pixels: COLUMNS }))));
   },
