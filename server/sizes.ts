@@ -17,7 +17,7 @@ export function sizeView(key: string, name: string, length: Length | null, form:
   return { ...BARE, key, name, text: printLength(length, shown), unit: shown.unit, other: sizeWords(length, other), words: false };
 }
 
-/** A number or words that are on record, as a figure without working. */
+/** A number or words that are on record, as a figure without working; words stand among the facts instead. */
 export const factView = (key: string, name: string, text: string, unit = ''): FigureView => ({
   ...BARE,
   key,
@@ -27,3 +27,13 @@ export const factView = (key: string, name: string, text: string, unit = ''): Fi
   other: '',
   words: !/^[\d.,−]+$/.test(text),
 });
+
+export type Fact = { readonly label: string; readonly says: string };
+
+/** Numbers are drawn as dimensions; words, and what nobody has measured, stand as lines. */
+export function apart(all: readonly FigureView[]): { readonly figures: readonly FigureView[]; readonly facts: readonly Fact[] } {
+  return {
+    figures: all.filter((one) => !one.words),
+    facts: all.filter((one) => one.words).map(({ name, text, unit }) => ({ label: name, says: `${text} ${unit}`.trim() })),
+  };
+}

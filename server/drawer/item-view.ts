@@ -2,7 +2,7 @@ import { formOfText } from '../../db/forms.ts';
 import type { CutInto, Promised } from '../../db/item-life.ts';
 import type { ItemLine } from '../../db/items.ts';
 import type { Reading } from '../../db/readings.ts';
-import { conditionOf } from '../../db/spares/condition.ts';
+import { conditionOf, conditionText } from '../../db/spares/condition.ts';
 import { spareOf } from '../../db/spares/spare-of.ts';
 import { measuredRoot } from '../../lib/blanks/measured-root.sums.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
@@ -11,7 +11,8 @@ import type { Answer } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { gearBlank } from '../../lib/gears/spur.sums.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
-import type { Length, LengthUnit } from '../../lib/values/length.ts';
+import { inUnit, type Length, type LengthUnit } from '../../lib/values/length.ts';
+import { printShort } from '../../lib/values/print.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
@@ -19,16 +20,17 @@ import { answerView } from '../figures.ts';
 import { dayField } from '../forms/date-field.ts';
 import { choiceField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
+import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
 import type { ButtonView, FormView, HiddenView, LinkView, TableView, TitleCell } from '../page.ts';
-import { factView, sizeView, sizeWords } from '../sizes.ts';
+import { apart, type Fact, factView, sizeView, sizeWords } from '../sizes.ts';
 import type { PageData } from '../views.ts';
 import { FILE_PLACES, fileTestOf } from './file-test.ts';
 import { KIND_WORDS } from './forms.ts';
 import { barSize, itemKnownBy, itemName, itemState } from './item-words.ts';
-import { folded, readingGroups, readingWords, wallGroups } from './reading-forms.ts';
+import { named, readingGroups, readingWords, wallGroups } from './reading-forms.ts';
 
 export type Item = {
   readonly line: ItemLine;
@@ -132,13 +134,12 @@ function wheelFacts({ stored, condition, hardness }: ItemLine) {
   return [
     { label: 'System', says: gear.system.name },
     { label: 'Metal', says: bodyWords(gear, unitOfPitch(gear.pitch)) },
-    { label: 'Teeth', says: looked.teeth },
-    { label: 'Bore', says: looked.bore },
+    { label: 'Condition', says: conditionText(looked) },
     { label: 'Hardness', says: tried.length === 0 ? hardness : `${hardness} (file: ${tried.join(', ')})` },
   ];
 }
 
-function factsOf(line: ItemLine) {
+function factsOf(line: ItemLine): Fact[] {
   const said = (label: string, says: string) => (says === '' ? [] : [{ label, says }]);
   return [
     ...wheelFacts(line),
@@ -172,8 +173,9 @@ function historyOf({ from, into, promises, line }: Item): LinkView[] {
 
 function readingWordsOf(reading: Reading): string {
   if (!('length' in reading.shown)) return '';
-  const off = reading.error === null ? '' : ` ± ${sizeWords(reading.error as Length, reading.lengthForm)}`;
-  const pin = reading.pin_nm === null ? '' : `, pins ${sizeWords(reading.pin_nm as Length, { unit: reading.lengthForm.unit, places: 4 })}`;
+  const { unit } = reading.lengthForm;
+  const off = reading.error === null ? '' : ` ± ${printShort(inUnit(reading.error as Length, unit), 6)} ${unit}`;
+  const pin = reading.pin_nm === null ? '' : `, pins ${sizeWords(reading.pin_nm as Length, { unit, places: 4 })}`;
   return `${sizeWords(reading.shown.length, reading.lengthForm)}${off}${pin}`;
 }
 
@@ -210,43 +212,52 @@ const bare = (more: Pick<FormView, 'id' | 'action' | 'hidden' | 'groups' | 'act'
   ...more,
 });
 
-function readForms({ line, unit, today }: Item, amiss: Amiss): FormView[] {
+function readForms({ line, unit, today }: Item, amiss: Amiss): FoldedForm[] {
   const typed = (form: Amiss['form']) => (amiss.form === form ? amiss.typed : { readOn: today });
   const problems = (form: Amiss['form']) => (amiss.form === form ? amiss.problems : {});
   const hidden = () => [formMark(), sizesHidden(unit)];
   return [
-    bare({
-      id: 'walls',
-      action: to.itemWalls(line.id),
-      hidden: hidden(),
-      groups: wallGroups(unit, typed('walls'), problems('walls')),
-      act: 'Write the walls down',
-      kind: 'main',
-    }),
-    bare({
-      id: 'reading',
-      action: to.itemReading(line.id),
-      hidden: hidden(),
-      groups: readingGroups(unit, typed('reading'), problems('reading')),
-      act: 'Write it down',
-      kind: 'main',
-    }),
+    foldedForm(
+      'Add the six walls',
+      bare({
+        id: 'walls',
+        action: to.itemWalls(line.id),
+        hidden: hidden(),
+        groups: wallGroups(unit, typed('walls'), problems('walls')),
+        act: 'Write the walls down',
+        kind: 'main',
+      }),
+    ),
+    foldedForm(
+      'Add a reading',
+      bare({
+        id: 'reading',
+        action: to.itemReading(line.id),
+        hidden: hidden(),
+        groups: readingGroups(unit, typed('reading'), problems('reading')),
+        act: 'Write it down',
+        kind: 'main',
+      }),
+    ),
   ];
 }
 
 const revHidden = ({ rev }: ItemLine): HiddenView => ({ name: 'rev', value: String(rev) });
 
-function goneForm({ line, today }: Item, amiss: Amiss): FormView {
+function goneForm({ line, today }: Item, amiss: Amiss): FoldedForm {
   const mine = amiss.form === 'gone';
-  const group = fieldGroup('It is gone', goneFields, mine ? amiss.typed : { on: today }, mine ? amiss.problems : {});
-  return bare({
-    id: 'gone',
-    action: to.itemGone(line.id),
-    hidden: [formMark(), revHidden(line)],
-    groups: [folded(group, 'gone', 'Its record stays, and it can be put back.')],
-    act: 'Take it out of the drawer',
-    kind: 'stop',
-  });
+  const group = fieldGroup('', goneFields, mine ? amiss.typed : { on: today }, mine ? amiss.problems : {});
+  return foldedForm(
+    'It is gone',
+    bare({
+      id: 'gone',
+      action: to.itemGone(line.id),
+      hidden: [formMark(), revHidden(line)],
+      groups: [named(group, 'gone')],
+      act: 'Take it out of the drawer',
+      kind: 'stop',
+    }),
+  );
 }
 
 /** What was cut is gone for good: its made record says into what. */
@@ -284,6 +295,7 @@ function worked({ line, readings }: Item) {
 export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'drawer/item'> {
   const { line, trusted } = item;
   const isWheel = line.kind === 'wheel';
+  const { figures, facts } = apart(isWheel ? wheelFigures(line) : barFigures(line));
   const here = line.gone_on === null;
   const mayGo = here && line.state === 'spare' && item.promises.length === 0;
   return {
@@ -292,8 +304,8 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     back: { says: 'Drawer', href: to.drawer },
     titleBlock: cellsOf(line),
     drawing: drawn(line),
-    figures: isWheel ? wheelFigures(line) : barFigures(line),
-    facts: factsOf(line),
+    figures,
+    facts: [...facts, ...factsOf(line)],
     history: historyOf(item),
     ...worked(item),
     readings: readingsTable(item),

@@ -6,6 +6,7 @@ import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { choiceField, optional, readField, tickField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
+import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed, ValuesOf } from '../forms/form.ts';
 import type { EmptyView, FormView, LinkView, PagerView, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
@@ -52,14 +53,17 @@ const rowOf = (line: ItemLine) => ({
   cells: [
     linkCell(itemName(line), to.item(line.id)),
     stateCell(itemState(line)),
-    cell(itemKnownBy(line)),
-    cell([line.trust === 'unknown' ? '' : line.trust, line.kept_in].filter((text) => text !== '').join(' · ')),
+    cell(
+      [itemKnownBy(line), line.trust === 'unknown' ? '' : line.trust, line.kept_in === '' ? '' : `in ${line.kept_in}`]
+        .filter((text) => text !== '')
+        .join(' · '),
+    ),
   ],
 });
 
 const tableOf = (page: DrawerPage): TableView => ({
   title: '',
-  heads: heads(['Thing', 'name'], ['State', 'state'], ['Known by', 'words'], ['Trust, place', 'words']),
+  heads: heads(['Thing', 'name'], ['State', 'state'], ['Known by', 'words']),
   rows: page.rows.map(rowOf),
   empty: 'Nothing in the drawer is like that.',
 });
@@ -80,21 +84,21 @@ function pagerOf({ page, typed }: Listing): PagerView | null {
 }
 
 /** In the way of the list as little as may be: folded while nothing special is asked for. */
-function filterForm({ typed, problems }: Listing): FormView {
+function filterForm({ typed, problems }: Listing): FoldedForm {
   const special = ['kind', 'pitch', 'spares', 'gone'].some((name) => (typed[name] ?? '') !== '') || typed['by'] === 'newest';
-  const group = fieldGroup('Show only some, or in another order', askFields, typed, problems, SHOWN);
-  return {
+  const form: FormView = {
     id: 'filter',
     action: to.drawer,
     method: 'get',
     hidden: [],
     problem: '',
-    groups: [{ ...group, folded: !special }],
+    groups: [fieldGroup('', askFields, typed, problems, SHOWN)],
     act: 'Show',
     kind: 'main',
     confirm: '',
     back: special ? { says: 'Show all', href: to.drawer } : null,
   };
+  return foldedForm('Show only some, or in another order', form, special);
 }
 
 const EMPTY: EmptyView = {

@@ -112,22 +112,21 @@ export function wallReadings(values: WallValues): NewReading[] {
   return [...walls, ...read];
 }
 
-/** Several forms stand on one page: each names its boxes its own way. It opens by itself where something is wrong. */
-export const folded = (group: FieldGroup, prefix: string, hint = ''): FieldGroup => ({
+/** Several forms stand on one page: each names its boxes its own way. */
+export const named = (group: FieldGroup, prefix: string, hint = ''): FieldGroup => ({
   ...group,
   hint,
-  folded: true,
   fields: group.fields.map((field) => ({ ...field, id: `${prefix}-${field.name}` })),
 });
 
 export function readingGroups(unit: LengthUnit, typed: Typed, problems: Problems): FieldGroup[] {
   const names = ['what', 'value', 'overK', 'pin', 'instrument', 'error', 'readOn'];
-  return [folded(fieldGroup('Add a reading', readingFields(unit), typed, problems, names), 'reading')];
+  return [named(fieldGroup('', readingFields(unit), typed, problems, names), 'reading')];
 }
 
 export function wallGroups(unit: LengthUnit, typed: Typed, problems: Problems): FieldGroup[] {
   const names = [...PLACES.map((place) => `wall${place}`), 'bore', 'instrument', 'error', 'readOn'];
   const hint =
     'From the bore to the root, at six places a sixth of a turn apart. The least counts, so that the new outside is true to the bore.';
-  return [folded(fieldGroup('Add the six walls', wallFields(unit), typed, problems, names), 'walls', hint)];
+  return [named(fieldGroup('Six walls', wallFields(unit), typed, problems, names), 'walls', hint)];
 }

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { fieldGroup } from '../forms/field-view.ts';
+import type { FoldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { gearGroups, sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
@@ -19,6 +20,7 @@ import type {
   PagerView,
   TableView,
 } from '../page.ts';
+import type { Fact } from '../sizes.ts';
 import type { PageData } from '../views.ts';
 import { type ItemKind, itemFields, itemGroups, KIND_WORDS } from './forms.ts';
 import { quickFields } from './quick-form.ts';
@@ -26,7 +28,7 @@ import { quickFields } from './quick-form.ts';
 export interface DrawerViews {
   'drawer/list': Page & {
     empty: EmptyView | null;
-    filter: FormView | null;
+    filter: FoldedForm | null;
     table: TableView | null;
     pager: PagerView | null;
     adds: readonly LinkView[];
@@ -35,16 +37,16 @@ export interface DrawerViews {
   'drawer/item': Page & {
     drawing: DrawingView | null;
     figures: readonly FigureView[];
-    facts: readonly { label: string; says: string }[];
+    facts: readonly Fact[];
     history: readonly LinkView[];
     root: AnswerView | null;
     refusal: string;
     readings: TableView | null;
-    readForms: readonly FormView[];
+    readForms: readonly FoldedForm[];
     sizes: AnswerView | null;
     edit: LinkView | null;
     buttons: readonly ButtonView[];
-    gone: FormView | null;
+    gone: FoldedForm | null;
   };
 }
 

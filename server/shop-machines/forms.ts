@@ -1,7 +1,7 @@
 import type { MachineLine, NewMachine } from '../../db/machines.ts';
 import type { Dial } from '../../lib/tooling/tooling.ts';
 import { inUnit, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
-import { type LengthForm, printLength, printShort } from '../../lib/values/print.ts';
+import { type LengthForm, printShort } from '../../lib/values/print.ts';
 import { choiceField, countField, noteField, numberField, optional, textField, tickField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import { type Problems, required, type Typed, type ValuesOf } from '../forms/form.ts';
@@ -145,7 +145,7 @@ const dialTyped = (name: 'cross' | 'depth', dial: Dial | null, unit: LengthUnit)
 /** What would have been typed for a machine on record. form: of its feeds. */
 export function typedOfShopMachine({ row, machine }: MachineLine, form: LengthForm | null, unit: LengthUnit): Typed {
   const shown = form ?? { unit, places: 4 };
-  const feeds = machine.feeds.map((feed) => printLength(feed, shown)).join(' ');
+  const feeds = machine.feeds.map((feed) => printShort(inUnit(feed, shown.unit), 5)).join(' ');
   return {
     name: row.name,
     kind: row.kind,

@@ -1,7 +1,7 @@
 import type { MachineLine } from '../../db/machines.ts';
 import type { Dial, MachineKind } from '../../lib/tooling/tooling.ts';
 import { inUnit, type LengthUnit } from '../../lib/values/length.ts';
-import { type LengthForm, printLength, printShort } from '../../lib/values/print.ts';
+import { type LengthForm, printShort } from '../../lib/values/print.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { conflictView } from '../forms/conflict.ts';
@@ -20,7 +20,7 @@ import type {
   StateView,
   TableView,
 } from '../page.ts';
-import { factView } from '../sizes.ts';
+import { apart, type Fact, factView } from '../sizes.ts';
 import type { PageData } from '../views.ts';
 import { freshMachine, machineFields, machineGroups, typedOfShopMachine } from './forms.ts';
 
@@ -30,7 +30,7 @@ export interface ShopMachineViews {
   'shop-machines/machine': Page & {
     cautions: readonly CautionView[];
     figures: readonly FigureView[];
-    facts: readonly { label: string; says: string }[];
+    facts: readonly Fact[];
     edit: LinkView | null;
     buttons: readonly ButtonView[];
   };
@@ -200,11 +200,26 @@ function buttonsOf(line: MachineLine, usual: Usual): ButtonView[] {
 }
 
 const feedWords = ({ machine }: MachineLine, form: LengthForm | null): string =>
-  form ? machine.feeds.map((feed) => printLength(feed, form)).join('  ') : '';
+  form ? machine.feeds.map((feed) => printShort(inUnit(feed, form.unit), 5)).join('  ') : '';
+
+function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {
+  const { machine } = line;
+  const [speeds, feeds] = [machine.speedsRpm.map((rpm) => printShort(rpm, 2)).join('  '), feedWords(line, form)];
+  const inWords = (key: string, name: string, text: string, unit: string): FigureView => ({
+    ...factView(key, name, text || 'not typed', text ? unit : ''),
+    words: true,
+  });
+  return [
+    inWords('speeds', 'Spindle speeds', speeds, 'rev/min'),
+    inWords('feeds', 'Feeds', feeds, `${form?.unit ?? 'in'} a ${machine.feedsPer}`),
+    ...dialFigures('cross', 'Cross-slide', machine.crossDial),
+    ...dialFigures('depth', 'Depth', machine.depthDial),
+  ];
+}
 
 export function machineView(line: MachineLine, form: LengthForm | null, usual: Usual, trusted: boolean): PageData<'shop-machines/machine'> {
   const { row, machine } = line;
-  const feeds = feedWords(line, form);
+  const { figures, facts } = apart(figuresOf(line, form));
   const says = (label: string, text: string) => (text === '' ? [] : [{ label, says: text }]);
   return {
     title: row.name,
@@ -215,21 +230,8 @@ export function machineView(line: MachineLine, form: LengthForm | null, usual: U
       { label: 'State', says: '', href: '', state: stateOf(line, usual) },
     ],
     cautions: machine.screwedNose ? [SCREWED] : [],
-    figures: [
-      {
-        ...factView(
-          'speeds',
-          'Spindle speeds',
-          machine.speedsRpm.map((rpm) => printShort(rpm, 2)).join('  ') || 'not typed',
-          machine.speedsRpm.length > 0 ? 'rev/min' : '',
-        ),
-        words: true,
-      },
-      { ...factView('feeds', 'Feeds', feeds || 'not typed', feeds ? `${form?.unit ?? 'in'} a ${machine.feedsPer}` : ''), words: true },
-      ...dialFigures('cross', 'Cross-slide', machine.crossDial),
-      ...dialFigures('depth', 'Depth', machine.depthDial),
-    ],
-    facts: [...says('Nose', row.nose), ...says('Notes', row.notes)],
+    figures,
+    facts: [...facts, ...says('Nose', row.nose), ...says('Notes', row.notes)],
     edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.shopMachineEdit(row.id) } : null,
     buttons: trusted ? buttonsOf(line, usual) : [],
   };

@@ -20,14 +20,14 @@ function loanWords({ row }: ToolLine, trusted: boolean): string {
 function rowOf(kind: KindForm, line: ToolLine, trusted: boolean) {
   const cell = (text: string) => ({ text, unit: '', href: '', state: null });
   const lacks = kind.kind === 'cutter' && kind.lacks(line.tool as never) !== '' ? 'offered for nothing yet' : '';
-  const words = [kind.short(line.tool as never), loanWords(line, trusted), lacks].filter((text) => text !== '');
+  const kept = line.row.kept_in === '' ? '' : `in ${line.row.kept_in}`;
+  const words = [kind.short(line.tool as never), loanWords(line, trusted), kept, lacks].filter((text) => text !== '');
   return {
     id: `tool-${line.row.id}`,
     cells: [
       { text: line.row.name, unit: '', href: to.tool(line.row.id), state: null },
       { text: '', unit: '', href: '', state: stateOf(line) },
-      cell(words.join(' · ')),
-      cell(line.row.kept_in),
+      cell(words.join(' · ') || 'nothing more on record'),
     ],
   };
 }
@@ -39,7 +39,6 @@ function tableOf({ kind, page }: ToolRows, trusted: boolean): TableView {
       { says: 'Tool', as: 'name' },
       { says: 'State', as: 'state' },
       { says: 'Known by', as: 'words' },
-      { says: 'Kept in', as: 'words' },
     ],
     rows: page.rows.map((line) => rowOf(kind, line, trusted)),
     empty: `No ${lower(kind.one)} on record yet.`,

@@ -4,10 +4,12 @@ import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { fieldGroup } from '../forms/field-view.ts';
+import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
 import type { ButtonView, EmptyView, FigureView, FormView, HiddenView, LinkView, Page, PagerView, TableView, TitleCell } from '../page.ts';
+import { apart, type Fact } from '../sizes.ts';
 import type { PageData } from '../views.ts';
 import { lendFields, toolFields, toolGroups, typedOfLoan, typedOfTool } from './forms.ts';
 import type { KindForm } from './kinds/kind-form.ts';
@@ -25,11 +27,11 @@ export interface ToolViews {
   'tools/tool': Page & {
     beware: string;
     figures: readonly FigureView[];
-    facts: readonly { label: string; says: string }[];
+    facts: readonly Fact[];
     use: TableView | null;
     edit: LinkView | null;
     buttons: readonly ButtonView[];
-    lend: FormView | null;
+    lend: FoldedForm | null;
   };
 }
 
@@ -139,21 +141,21 @@ function buttonsOf({ row }: ToolLine): ButtonView[] {
   ];
 }
 
-function lendForm(line: ToolLine, typed: Typed, problems: Problems): FormView | null {
+function lendForm(line: ToolLine, typed: Typed, problems: Problems): FoldedForm | null {
   const { row } = line;
   if (row.here === 0 || row.gone_on !== null) return null;
-  return {
+  return foldedForm('Lend it out', {
     id: 'lend',
     action: to.toolLend(row.id),
     method: 'post',
     hidden: [formMark(), revHidden(row.rev)],
     problem: '',
-    groups: [{ ...fieldGroup('Lend it out', lendFields, typed, problems), folded: true }],
+    groups: [fieldGroup('', lendFields, typed, problems)],
     act: 'Lend it out',
     kind: 'main',
     confirm: '',
     back: null,
-  };
+  });
 }
 
 function useTable(use: readonly ToolUse[]): TableView | null {
@@ -190,14 +192,15 @@ function cellsOf(line: ToolLine, trusted: boolean): TitleCell[] {
 export function toolView(line: ToolLine, { use, trusted, typed, problems }: Seen): PageData<'tools/tool'> {
   const { row, tool } = line;
   const kind = formOfKind(row.kind);
+  const { figures, facts } = apart(kind.sizes(line));
   return {
     title: row.name,
     place: 'Tools',
     back: { says: 'Tools', href: to.tools },
     titleBlock: cellsOf(line, trusted),
     beware: kind.lacks(tool as never),
-    figures: kind.sizes(line),
-    facts: row.notes === '' ? [] : [{ label: 'Notes', says: row.notes }],
+    figures,
+    facts: [...facts, ...(row.notes === '' ? [] : [{ label: 'Notes', says: row.notes }])],
     use: useTable(use),
     edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.toolEdit(row.id) } : null,
     buttons: trusted ? buttonsOf(line) : [],

@@ -30,7 +30,7 @@ export function readTeethRange(text: string): Read<Range> {
 const fields = (unit: LengthUnit) => ({
   pitch: optional(readField({ label: 'Pitch', hint: 'As stamped: 8 DP, module 2.5 or 5/16 CP', read: (text) => readPitch(text) })),
   angle: optional(angleField({ label: 'Pressure angle', hint: '14.5 on most old cutters', limits: { least: 5, most: 45 } })),
-  teeth: optional(readField({ label: 'Cuts from … to … teeth', hint: 'As stamped: 21 to 25, or 135 to a rack', read: readTeethRange })),
+  teeth: optional(readField({ label: 'Tooth range', hint: 'As stamped: 21 to 25, or 135 to a rack', read: readTeethRange })),
   number: textField({ label: 'Number as stamped', hint: 'The range decides, never the number: sets differ by maker', most: 20 }),
   stampedDepth: maybeSize('Depth as stamped', unit, 0.005, 4),
   hole: maybeSize('Hole', unit, 0.05, 6, 'Tells which arbor takes it'),
@@ -145,7 +145,7 @@ export const cutterForm = kindForm({
       ? factView('angle', 'Pressure angle', 'not typed')
       : factView('angle', 'Pressure angle', printShort(toDegrees(tool.angle), 3), '°'),
     factView('range', 'Cuts', range(tool) || 'not typed'),
-    factView('number', 'Number as stamped', tool.number || 'none'),
+    factView('number', 'Number as stamped', tool.number === '' ? 'none' : `No. ${tool.number.replace(/^no\.?\s*/i, '')}`),
     sizeView('depth', 'Depth as stamped', tool.stampedDepth, forms['stampedDepth']),
     sizeView('hole', 'Hole', tool.hole, forms['hole']),
     sizeView('diameter', 'Diameter', tool.diameter, forms['diameter']),
