@@ -55,7 +55,9 @@ function dialFacts({ operations, machines, now }: Work): FactView[] {
       .filter(({ key }) => /^dial\d*$/.test(key) && ['touch', 'rough'].includes(operation.key ?? ''))
       .map((stored) => sheetFigure(operation, stored, dialUnit(operation, machines), now)),
   );
-  return dials.map(({ key, name, text, was, typed }) => fact(key, name, `${was ? `${was} → ` : ''}${text}${typed ? ' (typed)' : ''}`));
+  return dials.map(({ key, name, text, unit, was, typed }) =>
+    fact(key, name, `${was ? `${was} → ` : ''}${text} ${unit}${typed ? ' (typed)' : ''}`),
+  );
 }
 
 function cutterFact({ operations }: Work): FactView[] {

@@ -9,7 +9,7 @@ import { type FiguresNow, isLarge, isSmall, type SheetFigure, sheetFigure, small
 
 export type NeedView = { readonly kind: StoredNeed['need']['kind']; readonly says: string; readonly lacking: boolean };
 
-/** One operation on paper. setUp: '' while it is the one before; doneOn '' while it is to be done. */
+/** One operation on paper. setUp: '' while it is the one before; doneOn '' while it is to be done; goesOn: begun on the side before. */
 export type SheetOperation = {
   readonly id: number;
   readonly number: string;
@@ -17,6 +17,7 @@ export type SheetOperation = {
   readonly setUpNow: string;
   readonly title: string;
   readonly offered: boolean;
+  readonly goesOn: boolean;
   readonly doneOn: string;
   readonly needs: readonly NeedView[];
   readonly says: readonly string[];
@@ -47,14 +48,12 @@ const ownWords = ({ key, steps, notes }: OperationLine, withNotes: boolean): str
 
 type Seen = { setUp: string; needs: Set<string>; cautions: Set<string> };
 
-/** Within one set-up, a tool and a caution are named where they first count; a danger every time. */
+/** Within one set-up, a tool and a caution are named where they first count. */
 function fresh(operation: OperationLine, seen: Seen) {
   const newSetUp = operation.setUp.key !== seen.setUp;
   if (newSetUp) Object.assign(seen, { setUp: operation.setUp.key, needs: new Set<string>(), cautions: new Set<string>() });
   const needs = operation.needs.map(needView).filter(({ says }) => !seen.needs.has(says));
-  const cautions = operation.cautions.filter(
-    ({ says, weight }) => weight === 'danger' || (weight === 'beware' && !seen.cautions.has(says)),
-  );
+  const cautions = operation.cautions.filter(({ says, weight }) => weight !== 'note' && !seen.cautions.has(says));
   for (const { says } of needs) seen.needs.add(says);
   for (const { says } of cautions) seen.cautions.add(says);
   return { newSetUp, needs, cautions };
@@ -78,6 +77,7 @@ export function operationRows(operations: readonly OperationLine[], { machines, 
         setUpNow: operation.setUp.says,
         title: operation.title,
         offered: operation.must === 0,
+        goesOn: false,
         doneOn: operation.done_on?.slice(0, 10) ?? '',
         needs,
         says: ownWords(operation, withNotes),

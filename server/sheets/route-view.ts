@@ -5,16 +5,16 @@ import type { TitleCell } from '../page.ts';
 import type { Views } from '../views.ts';
 import { operationRows, type SheetOperation } from './operation-rows.ts';
 import { onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
-import { operationTall, SET_UP_TALL, shareOut } from './sides.ts';
-import { summaryOf } from './summary.ts';
-import { type PaperDrawing, wheelDrawing } from './wheel-drawing.ts';
+import { operationSides } from './sides.ts';
+import { type SummaryLine, summaryOf } from './summary.ts';
+import { type PaperDrawing, wheelDrawings } from './wheel-drawing.ts';
 import { machineName, type Work } from './work.ts';
 
 /** Room on a side between its edges, in millimetres, less head line, table head and title block. */
-const SIDE = { whole: 254, title: 13, goesOn: 10, tableHead: 8, block: 33, slimBlock: 20, gap: 6 } as const;
+const SIDE = { whole: 254, title: 13, goesOn: 10, tableHead: 7, block: 30, slimBlock: 18, gap: 5 } as const;
 const FIRST = SIDE.whole - SIDE.title - SIDE.tableHead - SIDE.block - SIDE.gap;
 const LATER = SIDE.whole - SIDE.goesOn - SIDE.tableHead - SIDE.slimBlock - SIDE.gap;
-const CAPTION = 8;
+const CAPTION = 6;
 
 function blankWords({ blanks }: Work): string {
   const words = blanks.map(({ role, thing }) => (role === 'whole' ? wheelName(thing) : `${role}: ${wheelName(thing)}`));
@@ -32,24 +32,28 @@ export function partCells(work: Work): TitleCell[] {
   ];
 }
 
-const openSetUp = (row: SheetOperation, opens: boolean): SheetOperation =>
-  opens && row.setUp === '' ? { ...row, setUp: `${row.setUpNow} (goes on)` } : row;
-
-const tallOf = (row: SheetOperation, opens: boolean): number => operationTall(row) + (openSetUp(row, opens).setUp === '' ? 0 : SET_UP_TALL);
-
 function sidesOf(rows: readonly SheetOperation[], drawing: PaperDrawing | null, summary: number): SheetOperation[][] {
-  const top = Math.max(drawing ? drawing.tall + CAPTION : 0, summary) + SIDE.gap;
-  const sides = shareOut(rows, tallOf, FIRST - top, LATER);
-  return sides.map((side) => side.map((row, at) => openSetUp(row, at === 0)));
+  const top = Math.max(drawing ? drawing.tall + CAPTION : 0, summary);
+  return operationSides(rows, FIRST - top, LATER);
 }
 
-const SUMMARY_LINE = 16;
+/** A line of the summary: its name above a large number, or above words that may take more lines. */
+const LINE_TALL = { number: 13, name: 5, words: 6.2, across: 24 } as const;
+const lineTall = ({ words, text }: SummaryLine): number =>
+  words ? LINE_TALL.name + LINE_TALL.words * Math.ceil(text.length / LINE_TALL.across) : LINE_TALL.number;
+const summaryTall = (lines: readonly SummaryLine[]): number => lines.reduce((sum, line) => sum + lineTall(line), 0);
+
+/** The largest scale that costs no further side of paper. */
+function fewestSides(drawings: readonly PaperDrawing[], rows: readonly SheetOperation[], summary: number) {
+  const tried = (drawings.length > 0 ? drawings : [null]).map((drawing) => ({ drawing, sides: sidesOf(rows, drawing, summary) }));
+  return tried.reduce((best, one) => (one.sides.length < best.sides.length ? one : best));
+}
 
 export function routeSheet(work: Work, printed: Printed): Views['sheets/route-sheet'] {
   const { part, operations, machines, now, routing } = work;
-  const [drawing, summary] = [wheelDrawing(work), summaryOf(work)];
+  const summary = summaryOf(work);
   const rows = operationRows(operations, { machines, now, withNotes: printed.withNotes });
-  const sides = sidesOf(rows, drawing, (summary.length + 1) * SUMMARY_LINE);
+  const { drawing, sides } = fewestSides(wheelDrawings(work), rows, summaryTall(summary));
   const cells = partCells(work);
   const title = `${part.mark} ${part.name}`;
   return {

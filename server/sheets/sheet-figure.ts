@@ -1,5 +1,6 @@
 import type { StoredFigure } from '../../db/figures.ts';
 import type { OperationLine } from '../../db/operations.ts';
+import { sectorHoles } from '../../lib/dividing/plain.formulas.ts';
 import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
 import type { Measure } from '../../lib/routing/operation.ts';
@@ -10,10 +11,11 @@ import { workedLine } from './worked-line.ts';
 export type SheetFigure = {
   readonly key: string;
   readonly name: string;
-  readonly symbol: string;
   readonly text: string;
   readonly unit: string;
   readonly words: boolean;
+  /** Words too long to stand large. */
+  readonly long: boolean;
   readonly typed: boolean;
   readonly was: string;
   readonly limits: string;
@@ -21,6 +23,8 @@ export type SheetFigure = {
   readonly box: boolean;
   readonly measured: string;
 };
+
+const LONG = 30;
 
 /** What lib would say today, by `operation key/figure key`. */
 export type FiguresNow = ReadonlyMap<string, Figure>;
@@ -41,10 +45,11 @@ const said = (value: Value, unit: LengthUnit, places?: number): string => {
   return printed.unit ? `${printed.text}\u202f${printed.unit}` : printed.text;
 };
 
-/** Of a dial move the numbers stand large, the last word as its unit: "2 turns + 139.3" divisions. */
-function large(value: Value, unit: LengthUnit, places?: number): { text: string; unit: string } {
+/** Numbers stand large, words after them small: "2 turns + 139.3" divisions; "27" spaces = 28 holes. */
+function large(key: string, value: Value, unit: LengthUnit, places?: number): { text: string; unit: string } {
   const printed = printValue(value, unit, places);
   const cut = printed.text.lastIndexOf(' ');
+  if (key === 'sector' && 'count' in value) return { text: printed.text, unit: `${printed.unit} = ${sectorHoles(value.count)} holes` };
   return 'dial' in value ? { text: printed.text.slice(0, cut), unit: printed.text.slice(cut + 1) } : printed;
 }
 
@@ -93,15 +98,15 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
   const value = standsFor(stored);
   const was = said(value, inOne, places);
   const changed = fresh !== null && said(fresh.value, inOne, places) !== was;
-  const printed = large(changed ? fresh.value : value, inOne, places);
+  const printed = large(stored.key, changed ? fresh.value : value, inOne, places);
   const measure = operation.measures.find((one) => one.figure === stored.key);
   const limits = limitsOf(stored, measure, inOne, places);
   return {
     key: `${(operation.key ?? `own-${operation.id}`).replaceAll(' ', '-')}-${stored.key}`,
     name: own.name,
-    symbol: own.symbol,
     text: printed.text,
     unit: printed.unit,
+    long: printed.text.length > LONG,
     words: 'words' in value || 'move' in value || 'dial' in value,
     typed: stored.typed !== null,
     was: changed ? was : '',
@@ -114,13 +119,18 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
 
 const measuredIn = ({ measures }: OperationLine, { key }: StoredFigure): boolean => measures.some(({ figure }) => figure === key);
 
+/** The crank's move is large where it is set, small where it is only used. */
+const lesser = ({ key }: OperationLine, stored: StoredFigure): boolean =>
+  SMALL.has(stored.key) || (stored.key === 'crank' && key !== 'plate');
+
 /** Shown large: what is measured, typed over, or not known to be a lesser figure. */
 export const isLarge = (operation: OperationLine, stored: StoredFigure): boolean =>
-  measuredIn(operation, stored) || stored.typed !== null || !(SMALL.has(stored.key) || NOT_ON_PAPER.has(stored.key));
+  measuredIn(operation, stored) || stored.typed !== null || !(lesser(operation, stored) || NOT_ON_PAPER.has(stored.key));
 
 /** Shown small, one after another. */
-export const isSmall = (operation: OperationLine, stored: StoredFigure): boolean => SMALL.has(stored.key) && !isLarge(operation, stored);
+export const isSmall = (operation: OperationLine, stored: StoredFigure): boolean =>
+  lesser(operation, stored) && !isLarge(operation, stored);
 
-/** "whole depth h 0.2696 in". */
-export const smallWords = ({ name, symbol, text, unit, was }: SheetFigure): string =>
-  `${name} ${symbol} ${was ? `${was} → ` : ''}${text}${unit ? `\u202f${unit}` : ''}`;
+/** "whole depth 0.2696 in". */
+export const smallWords = ({ name, text, unit, was }: SheetFigure): string =>
+  `${name} ${was ? `${was} → ` : ''}${text}${unit ? `\u202f${unit}` : ''}`;

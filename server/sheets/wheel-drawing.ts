@@ -54,11 +54,12 @@ function onPaper(draw: Draw, by: number): PaperDrawing {
   };
 }
 
-/** Line, two arrowheads and letters do not shrink with the wheel; the drawing does. The first scale that fits. */
-function firstThatFits(draw: Draw): PaperDrawing {
+/** The scales that fit beside the summary, the largest first; two of them, so that paper can be saved. */
+function thatFit(draw: Draw): PaperDrawing[] {
   const fits = ({ wide, tall }: PaperDrawing): boolean => wide <= ROOM.wide && tall <= ROOM.tall;
   const drawn = [1, ...REDUCED].map((by) => onPaper(draw, by));
-  return drawn.find(fits) ?? (drawn[drawn.length - 1] as PaperDrawing);
+  const fitting = drawn.filter(fits).slice(0, 2);
+  return fitting.length > 0 ? fitting : drawn.slice(-1);
 }
 
 /** The old root as it stands in the routing: measured, typed or worked out; else by the wheel's own system. */
@@ -68,16 +69,16 @@ function oldRootOf({ operations }: Work, old: Gear): Length {
   return ofUnit(rootDiameter(toothOf(old)), unitOfPitch(old.pitch));
 }
 
-/** The wheel, drawn inside its spare when it is cut from one. Null for a part that is no wheel. */
-export function wheelDrawing(work: Work): PaperDrawing | null {
+/** The wheel, drawn inside its spare when it is cut from one, at scales that fit. None for a part that is no wheel. */
+export function wheelDrawings(work: Work): PaperDrawing[] {
   const next = work.part.stored?.gear;
-  if (!next) return null;
+  if (!next) return [];
   const unit = unitOfPitch(next.pitch);
   const form: LengthForm = { unit, places: unit === 'in' ? 4 : 3 };
   const spare = work.blanks.find(({ role, thing }) => role === 'whole' && thing.kind === 'wheel')?.thing.stored?.gear;
-  if (!spare) return firstThatFits((shown) => gearDrawing(next, { shown, form }));
+  if (!spare) return thatFit((shown) => gearDrawing(next, { shown, form }));
   const oldRoot = oldRootOf(work, spare);
-  return firstThatFits((shown) => blankDrawing({ old: spare, oldRoot, next }, { shown, form }));
+  return thatFit((shown) => blankDrawing({ old: spare, oldRoot, next }, { shown, form }));
 }
 
 /** A drawing that is to no scale, so many millimetres wide. */
