@@ -19,9 +19,9 @@ import { operationWork, routingWork, workHead } from './work.ts';
 
 /** One routing on a page of its own; a closed one too. */
 export async function one(visit: Visit): Promise<Result> {
-  const row = await routing(visit.db, recordId('routing', visit.params['id']));
-  const work = await routingWork(visit.db, row.id);
-  const section = await sectionOf(visit, row, to.routing(row.id));
+  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const { routing: row } = work;
+  const section = await sectionOf(visit, row, work.today, to.routing(row.id));
   return show('routings/routing', { ...workHead(work, `${work.part.mark}: ${row.way}`, null), section });
 }
 

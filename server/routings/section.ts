@@ -1,7 +1,7 @@
 import type { Row } from '../../db/executor.ts';
 import { leftOffOf } from '../../db/left-off.ts';
 import type { OperationLine } from '../../db/operations.ts';
-import { changesSince, replan } from '../../db/replan.ts';
+import { changesSince, replan, type Today } from '../../db/replan.ts';
 import { openRoutingOf } from '../../db/routings.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import { to } from '../addresses.ts';
@@ -117,8 +117,7 @@ function linksOf({ trusted }: Visit, row: Row<'routing'>, lines: readonly Operat
 }
 
 /** One routing, open or closed. back: the path that its forms come back to. */
-export async function sectionOf(visit: Visit, row: Row<'routing'>, back: string): Promise<RoutingSection> {
-  const today = await replan(visit.db, row.id);
+export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today, back: string): Promise<RoutingSection> {
   const { lines } = today;
   return {
     title: row.closed_on === null ? `Routing: ${row.way}` : `Routing: ${row.way}, closed ${dayOf(row.closed_on)}`,
@@ -137,5 +136,5 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, back: string)
 /** The open routing of a part for its page; null when nothing is being made. */
 export async function routingSection(visit: Visit, partId: number): Promise<RoutingSection | null> {
   const row = await openRoutingOf(visit.db, partId);
-  return row ? sectionOf(visit, row, to.part(partId)) : null;
+  return row ? sectionOf(visit, row, await replan(visit.db, row.id), to.part(partId)) : null;
 }

@@ -1,5 +1,6 @@
+import { RecordNotFound, rowOf } from '../../db/changes.ts';
 import type { Row } from '../../db/executor.ts';
-import { type OperationLine, operation } from '../../db/operations.ts';
+import type { OperationLine } from '../../db/operations.ts';
 import { type PartLine, part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
 import { type Changed, changesSince, replan, type Today } from '../../db/replan.ts';
@@ -32,10 +33,11 @@ export async function routingWork(db: Db, id: number): Promise<RoutingWork> {
 
 /** The operation that an address names. Throws RecordNotFound. */
 export async function operationWork({ db, params }: Visit): Promise<Work> {
-  const asked = await operation(db, recordId('operation', params['id']));
+  const asked = await rowOf(db, 'operation', recordId('operation', params['id']));
   const work = await routingWork(db, asked.routing_id);
   const at = work.today.lines.findIndex(({ id }) => id === asked.id);
-  const line = work.today.lines[at] ?? asked;
+  const line = work.today.lines[at];
+  if (!line) throw new RecordNotFound('operation', asked.id);
   return { ...work, line, at, now: work.today.plan?.operations.find(({ key }) => key === line.key) ?? null };
 }
 
