@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import type {} from 'vitest';
 import type { TestProject } from 'vitest/node';
 
 const USUAL_PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
