@@ -1,4 +1,7 @@
+import { existsSync } from 'node:fs';
 import { type Browser, chromium } from 'playwright-core';
+
+const USUAL_PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
 const QUIET = [
   '--no-sandbox',
@@ -11,3 +14,9 @@ const QUIET = [
 ];
 
 export const launch = (executablePath: string): Promise<Browser> => chromium.launch({ executablePath, args: QUIET });
+
+/** Path of a Chromium, or '' when there is none. CHROMIUM_PATH stands over the usual places. */
+export function chromiumPath(): string {
+  const named = process.env['CHROMIUM_PATH'];
+  return [...(named ? [named] : []), ...USUAL_PLACES].find((place) => existsSync(place)) ?? '';
+}

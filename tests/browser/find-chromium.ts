@@ -1,19 +1,11 @@
-import { existsSync } from 'node:fs';
 import type {} from 'vitest';
 import type { TestProject } from 'vitest/node';
-
-const USUAL_PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+import { chromiumPath } from './chromium.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
     chromium: string;
   }
-}
-
-/** Path of a Chromium, or '' when there is none. CHROMIUM_PATH stands over the usual places. */
-export function chromiumPath(): string {
-  const named = process.env['CHROMIUM_PATH'];
-  return [...(named ? [named] : []), ...USUAL_PLACES].find((place) => existsSync(place)) ?? '';
 }
 
 /** Browser tests are skipped aloud on a person's machine without Chromium; where CI=true that is a failure. */

@@ -1,8 +1,7 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { packageFolder } from '../../server/package-folder.ts';
-import { launch } from './chromium.ts';
-import { chromiumPath } from './find-chromium.ts';
+import { chromiumPath, launch } from './chromium.ts';
 import { listeningShop } from './open-shop.ts';
 import { kindOf, walk } from './walk.ts';
 
@@ -25,19 +24,20 @@ async function lookAt(executablePath: string): Promise<void> {
     const answer = await fetch(shop.base + address);
     return { address, status: answer.status, type: answer.headers.get('content-type') ?? '', body: await answer.text() };
   });
-  for (const { address, type, body } of pages.filter((page) => page.type.startsWith('text/html'))) {
-    for (const [width, height] of WIDTHS) {
-      const page = await browser.newPage({ viewport: { width, height } });
+  const html = pages.filter((page) => page.type.startsWith('text/html'));
+  for (const [width, height] of WIDTHS) {
+    const page = await browser.newPage({ viewport: { width, height } });
+    for (const { address, body } of html) {
       await page.goto(shop.base + address);
       await page.screenshot({ path: path.join(OUT, `${nameOf(address)}-${width}.png`), fullPage: true });
-      if (width === 1280 && type && body.includes('class="paper"')) {
+      if (width === 1280 && body.includes('class="paper"')) {
         for (const format of ['A4', 'Letter'] as const)
           await page.pdf({ path: path.join(OUT, `${nameOf(address)}-${format}.pdf`), format });
       }
-      await page.close();
     }
-    process.stdout.write(`${kindOf(address)}  ${address}\n`);
+    await page.close();
   }
+  for (const { address } of html) process.stdout.write(`${kindOf(address)}  ${address}\n`);
   await browser.close();
   await shop.close();
 }
