@@ -35,6 +35,12 @@ async function machine(db: Executor, now: string): Promise<Place> {
   return { projectId: id, assemblyId: feed.id, setId: set.id };
 }
 
+/** Where the metal is in the second of two like wheels. Of the worn 32 nobody has looked yet. */
+function bodyOf(teeth: number): Gear['body'] {
+  if (teeth === 60) return SPOKED;
+  return teeth === 32 ? { known: false } : WHEEL.body;
+}
+
 /** What is known of each wheel of the drawer; of two like ones the second is the doubtful one. */
 function about(teeth: number, second: boolean) {
   if (teeth === 44 && second) return { hardness: 'case hard', notes: 'A file skates on the tips.' } as const;
@@ -46,7 +52,7 @@ function about(teeth: number, second: boolean) {
 async function drawer(db: Executor, { setId }: Place, now: string): Promise<void> {
   for (const [at, teeth] of DRAWER.entries()) {
     const second = DRAWER[at - 1] === teeth;
-    const gear = { ...WHEEL, teeth, body: teeth === 60 && second ? SPOKED : WHEEL.body };
+    const gear = { ...WHEEL, teeth, body: second ? bodyOf(teeth) : WHEEL.body };
     const usual = { kept_in: 'box by the column', trust: second ? 'unknown' : 'original' } as const;
     const { id } = await addWheel(db, gear, setId, daysBefore(now, 74), { ...usual, ...about(teeth, second) });
     if (teeth === 60 && second) await readRoots(db, id, 3.11, 1.001, daysBefore(now, 20));

@@ -1,6 +1,5 @@
 import type { Executor } from '../db/executor.ts';
 import { together } from '../db/executor.ts';
-import { refreshAllStale } from '../db/replan.ts';
 import { fillAshdownLyle } from './ashdown-lyle.ts';
 import { fillDunmarrow } from './dunmarrow.ts';
 import { fillFinished } from './finished.ts';
@@ -31,5 +30,4 @@ export const fillDemo = (db: Executor, now: string): Promise<void> =>
     await fillDunmarrow(trx, now);
     await fillAshdownLyle(trx, now);
     await fillThornburyPell(trx, now);
-    await refreshAllStale(trx);
   });

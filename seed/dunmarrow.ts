@@ -1,7 +1,7 @@
 import { addAssembly } from '../db/assemblies.ts';
 import type { Executor } from '../db/executor.ts';
 import { typeFigure } from '../db/figures.ts';
-import { openRouting } from '../db/open-routing.ts';
+import { openRouting, openRoutings } from '../db/open-routing.ts';
 import { addOperation, holdFor, strikeOut } from '../db/operations.ts';
 import { addProject } from '../db/projects.ts';
 import { acceptChanges } from '../db/replan.ts';
@@ -11,7 +11,7 @@ import { BENCH } from '../lib/routing/set-ups.ts';
 import { inches } from '../lib/values/length.ts';
 import { daysBefore } from './dates.ts';
 import { addPlace, addStock, addThing, addWheel, addWheelPlace, keyedBore, oldInchWheel, type Place } from './things.ts';
-import { did, didUpTo, leftAt, lineOf } from './work.ts';
+import { did, didUpTo, leftAt, lineOf, type ReadAt } from './work.ts';
 
 const KEYED = keyedBore(1, 0.25, 0.125);
 const FEED_WHEEL = oldInchWheel(10, 0.75, KEYED);
@@ -33,32 +33,47 @@ async function machine(db: Executor, now: string): Promise<{ readonly feed: Plac
   return { feed: { projectId: id, assemblyId: feed.id, setId: null }, index: { projectId: id, assemblyId: index.id, setId: null } };
 }
 
-/** A wheel well on its way: turned, set up, and being cut. It was left part way round. */
-async function feedWheel(db: Executor, place: Place, now: string): Promise<void> {
-  const part = await addWheelPlace(db, place, { ...FEED_WHEEL, teeth: 48 }, 'feed wheel', { why: 'Stripped over a third of its rim.' });
-  const spare = await addWheel(db, { ...FEED_WHEEL, teeth: 56 }, null, daysBefore(now, 60), {
-    name: '56T from a scrapped planer',
-    kept_in: 'odd wheels',
-  });
-  const id = await openRouting(db, { partId: part.id, way: 're-cut a spare', itemIds: [spare.id] }, daysBefore(now, 25));
+/** Two wheels begun together: one from a spare; and one of a prime count, from bar, for which no plate here has a circle. */
+async function openBoth(db: Executor, feed: Place, index: Place, now: string): Promise<readonly [number, number]> {
+  const cut = await addWheelPlace(db, feed, { ...FEED_WHEEL, teeth: 48 }, 'feed wheel', { why: 'Stripped over a third of its rim.' });
+  const why = '71 is prime, and no circle here is a multiple of it.';
+  const prime = await addWheelPlace(db, index, { ...INDEX_WHEEL, teeth: 71 }, 'index wheel', { why });
+  const about = { name: '56T from a scrapped planer', kept_in: 'odd wheels' };
+  const spare = await addWheel(db, { ...FEED_WHEEL, teeth: 56 }, null, daysBefore(now, 60), about);
+  const bar = await addStock(db, 'steel bar, 4 3/4 in', 'steel', 4.75, 6, daysBefore(now, 40), 'bar rack');
+  const [first = 0, second = 0] = await openRoutings(
+    db,
+    [
+      { partId: cut.id, way: 're-cut a spare', itemIds: [spare.id] },
+      { partId: prime.id, way: 'make from stock', itemIds: [bar.id] },
+    ],
+    daysBefore(now, 25),
+  );
+  return [first, second];
+}
+
+const READ: ReadAt = {
+  sound: { oldRoot: 5.368, runOut: 0.002 },
+  'prove-mandrel': { runOut: 0.0003 },
+  solid: { roughTo: 5.031 },
+  'last-cuts': { halfWay: 5.0155 },
+  blank: { outside: 4.999, runOut: 0.001, faceRunOut: 0.002 },
+  'line-up': { runOut: 0.0004 },
+  'cutter-on-arbor': { rimRunOut: 0.0015 },
+  central: { shift: 0.001 },
+};
+
+/** Turned, set up on the mill, and set to depth by the blank that was measured. */
+async function turn(db: Executor, id: number, now: string): Promise<void> {
   const chamfer = await lineOf(db, id, 'chamfer');
   await strikeOut(db, chamfer.id, chamfer.rev, daysBefore(now, 24));
-  await didUpTo(db, id, 'touch', daysBefore(now, 6), {
-    sound: { oldRoot: 5.368, runOut: 0.002 },
-    solid: { roughTo: 5.031 },
-    'last-cuts': { halfWay: 5.0155 },
-    'prove-mandrel': { runOut: 0.0003 },
-    blank: { outside: 4.999, runOut: 0.001, faceRunOut: 0.002 },
-    'line-up': { runOut: 0.0004 },
-    'cutter-on-arbor': { rimRunOut: 0.0015 },
-    central: { shift: 0.001 },
-  });
+  await didUpTo(db, id, 'touch', daysBefore(now, 6), READ);
   await acceptChanges(db, id, 'all', daysBefore(now, 6));
-  await cutPartWay(db, id, now);
 }
 
 const CUT_SO_FAR = 17;
 
+/** Roughed all round and being finished: it was left part way. */
 async function cutPartWay(db: Executor, id: number, now: string): Promise<void> {
   await didUpTo(db, id, 'first-span', daysBefore(now, 3));
   await did(db, id, 'first-span', daysBefore(now, 2), { span: 1.0901 });
@@ -67,16 +82,6 @@ async function cutPartWay(db: Executor, id: number, now: string): Promise<void> 
   for (let tooth = 1; tooth <= CUT_SO_FAR; tooth += 1) await tick(db, finish.id, tooth, daysBefore(now, 1));
   const note = `Space ${CUT_SO_FAR} cut, spindle stopped and clamped. The next move has not been made.`;
   await leftAt(db, id, 'finish', note, daysBefore(now, 1));
-}
-
-/** A wheel whose count is prime: the blank can be turned, but no plate here divides it. */
-async function indexWheel(db: Executor, place: Place, now: string): Promise<void> {
-  const part = await addWheelPlace(db, place, { ...INDEX_WHEEL, teeth: 71 }, 'index wheel', {
-    why: '71 is prime, and no circle here is a multiple of it.',
-  });
-  const disc = await addStock(db, 'steel disc, 4 3/4 in', 'steel', 4.75, 6, daysBefore(now, 40), 'bar rack');
-  const id = await openRouting(db, { partId: part.id, way: 'make from stock', itemIds: [disc.id] }, daysBefore(now, 20));
-  await did(db, id, 'stock', daysBefore(now, 19));
 }
 
 type ByHand = { readonly title: string; readonly steps: readonly string[]; readonly minutes: number; readonly notes?: string };
@@ -134,6 +139,8 @@ export async function fillDunmarrow(db: Executor, now: string): Promise<void> {
     kept_in: 'casting shelf',
     notes: 'A second bracket came with the machine. Nobody knows its place.',
   });
-  await indexWheel(db, index, now);
-  await feedWheel(db, feed, now);
+  const [cut, prime] = await openBoth(db, feed, index, now);
+  await did(db, prime, 'stock', daysBefore(now, 19));
+  await turn(db, cut, now);
+  await cutPartWay(db, cut, now);
 }

@@ -108,7 +108,7 @@ async function finishedLathe(db: Executor, now: string): Promise<void> {
 const DRIVE_WHEEL: Gear = { ...oldInchWheel(12, 0.5, plainBore(1)), teeth: 64 };
 const SIXTY_FOUR: Outcome = {
   ...{ outcome: 'good', from: 296, to: 284, minutes: 465, costCents: 1900 },
-  notes: 'Runs quietly. The first wheel cut on this head.',
+  notes: 'Runs quietly. Nothing to do otherwise.',
   found: {
     bore: { bore: 1.0006 },
     blank: { outside: 5.4985, runOut: 0.0015 },

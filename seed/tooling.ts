@@ -57,9 +57,10 @@ async function cutters(db: Executor, now: string): Promise<void> {
     wear: 'dull',
     notes: 'Rubs more than it cuts. To be sharpened on the face only.',
   });
-  await add('Cutter No. 5, 8 DP, promised', inchCutter(8, 14.5, '5', sizes(0.27, 0.875, 2.875, 0.33)), {
+  await add('Cutter No. 5, 8 DP', inchCutter(8, 14.5, '5', sizes(0.27, 0.875, 2.875, 0.33)), {
     owner: 'a neighbour',
     here: 0,
+    lent_to: 'its owner, not fetched yet',
     due_on: dayAfter(now, 21),
     kept_in: '',
     notes: 'Offered on loan, not fetched yet. Its hole is 7/8 in, and the arbor here is 1 in: a 7/8 in arbor has to come with it.',
@@ -132,6 +133,7 @@ async function holding(db: Executor): Promise<void> {
     { kept_in: 'lathe cupboard' },
   );
   await place(db, 'broach or slotting tool for a keyway 0.2500 in wide', { kind: 'other' }, { kept_in: 'lathe cupboard' });
+  await place(db, 'hand reamer, 1 in', { kind: 'other' }, { kept_in: 'lathe cupboard', wear: 'worn out' });
 }
 
 const CHUCK = { runOut: IN3, diameter: { unit: 'in', places: 0 } } as const;

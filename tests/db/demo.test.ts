@@ -24,7 +24,7 @@ beforeAll(async () => {
   await fillDemo(shop.db, NOW);
   db = shop.db;
   return () => shop.close();
-});
+}, 60_000);
 
 async function partMarked(mark: string): Promise<PartLine> {
   const found = await partByMark(db, mark);
