@@ -13,14 +13,13 @@ export type LeftView = {
   readonly when: string;
   readonly href: string;
 };
-export type SharedView = { readonly says: string; readonly parts: readonly LinkView[]; readonly sheet: LinkView };
 
 export interface TodayViews {
   'today/today': Page & {
     left: readonly LeftView[];
     ready: TableView | null;
     waits: TableView | null;
-    shared: readonly SharedView[];
+    shared: TableView | null;
     empty: EmptyView | null;
     pager: PagerView | null;
     links: readonly LinkView[];
@@ -94,12 +93,24 @@ function waitsTable(rows: readonly OpenWork[]): TableView | null {
   };
 }
 
-function sharedView({ setUp, work }: SharedSetUp): SharedView {
-  const parts = new Map(work.map((line) => [line.part_id, line.part_mark]));
+/** Set-ups at a shop machine that several parts share, each with the sheet that serves them all. */
+function sharedTable(shared: readonly SharedSetUp[]): TableView | null {
+  const at = shared.filter(({ setUp }) => setUp.place === 'lathe' || setUp.place === 'mill');
+  if (at.length === 0) return null;
   return {
-    says: setUp.says,
-    parts: [...parts].map(([id, mark]) => ({ says: mark, href: to.part(id) })),
-    sheet: { says: 'Set-up sheet for these parts', href: to.setUpSheet(work.map((line) => line.operation_id)) },
+    title: '',
+    heads: [
+      { says: 'Set-up sheet', as: 'name' },
+      { says: 'Parts', as: 'words' },
+    ],
+    rows: at.map(({ setUpId, setUp, work }) => ({
+      id: `set-up-${setUpId}`,
+      cells: [
+        cell(setUp.says, to.setUpSheet(work.map((line) => line.operation_id))),
+        cell([...new Set(work.map((line) => line.part_mark))].join(', ')),
+      ],
+    })),
+    empty: '',
   };
 }
 
@@ -118,7 +129,7 @@ export const todayView = (work: Rows<OpenWork>, left: readonly LeftOff[], shared
   left: left.map(leftView),
   ready: readyTable(work.rows),
   waits: waitsTable(work.rows),
-  shared: shared.filter(({ setUp }) => setUp.place !== 'bench').map(sharedView),
+  shared: sharedTable(shared),
   empty: work.rows.length === 0 ? nothing : null,
   pager: work.next === null ? null : { says: '', earlier: '', later: `${to.today}?before=${work.next}` },
   links: [
