@@ -1,6 +1,5 @@
 import { wheelName } from '../../db/spares/spare-of.ts';
 import type { WayOffered } from '../../lib/blanks/ways.ts';
-import type { Gear } from '../../lib/gears/gear.ts';
 import { WAYS } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { noteField, optional, wordsField } from '../forms/field.ts';
@@ -70,12 +69,12 @@ const promiseForm = (data: PartData, { id, way, fields, act, legend }: Asked): F
 });
 
 /** How a blank can be promised as things stand: a spare cut again, stock, or a ring on a hub. */
-export function promiseForms(gear: Gear, offered: readonly WayOffered[], data: PartData): FormView[] {
-  const spares = recutSpares(gear, data).map(({ id, name }) => choice(id, name));
+export function promiseForms(offered: readonly WayOffered[], data: PartData): FormView[] {
+  const spares = recutSpares(offered).map(({ id, name }) => choice(id, name));
   const stock = offered.flatMap((one) =>
     one.way === 'from stock' && one.open === 'yes' && one.stock ? [choice(one.stock.id, one.stock.name)] : [],
   );
-  const hubs = hubSpares(offered).map(({ id, name }) => ({ ...choice(id, name) }));
+  const hubs = hubSpares(offered).map(({ id, name }) => choice(id, name));
   const rings = data.stock.map(({ id, name }) => choice(id, name));
   const act = 'Promise it and open the routing';
   const field = (name: string, label: string, choices: readonly ChoiceView[], id: string): FieldView => ({

@@ -131,15 +131,18 @@ const linksOf = ({ part, set, fitted, promised, project }: PartData, trusted: bo
   ...(set ? [] : [{ says: machineName(project), href: to.machine(project.id) }]),
 ];
 
-type ToBeMade = Pick<PartPage, 'promise' | 'spares' | 'ways' | 'needs'> & { readonly ring: readonly FigureGroup[] };
+type ToBeMade = Pick<PartPage, 'promise' | 'together' | 'spares' | 'ways' | 'needs'> & { readonly ring: readonly FigureGroup[] };
 
 /** What is shown while a wheel is missing and nothing is being made: ways, spares, needs, and how to promise a blank. */
 function toBeMade({ data, trusted }: PartShown, gear: Gear | undefined): ToBeMade {
-  if (!isOpen(data) || !gear) return { promise: [], spares: null, ways: null, needs: null, ring: [] };
+  if (!isOpen(data) || !gear) return { promise: [], together: null, spares: null, ways: null, needs: null, ring: [] };
   const offered = waysOffered(gear, data);
   const spares = data.spares.map(({ spare }) => spare);
   return {
-    promise: trusted ? promiseForms(gear, offered, data) : [],
+    promise: trusted ? promiseForms(offered, data) : [],
+    together: data.set
+      ? { says: `All that is missing from ${data.set.name} is chosen for together there`, href: `${to.set(data.set.id)}#blanks` }
+      : null,
     spares: sparesTable({ id: data.part.id, name: `the ${gear.teeth}`, gear }, spares, data.shop.cleanUp),
     ways: waysTable(offered),
     needs: needsTable(gear, data.shop),

@@ -19,6 +19,8 @@ export interface PartViews {
     drawing: DrawingView | null;
     routing: RoutingSection | null;
     blank: { readonly title: string; readonly says: string; readonly drawing: DrawingView; readonly group: FigureGroup } | null;
+    /** To the choice over the whole set, of which this one part is only a piece. */
+    together: LinkView | null;
     promise: readonly FormView[];
     spares: TableView | null;
     ways: TableView | null;

@@ -1,5 +1,5 @@
 import { ringAndHub } from '../../lib/blanks/ring-and-hub.sums.ts';
-import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
+import { judgeSpare } from '../../lib/blanks/spare-test.ts';
 import type { SpareWheel } from '../../lib/blanks/spare-wheel.ts';
 import { WAYS_TO_MAKE, type WayOffered, waysFor } from '../../lib/blanks/ways.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
@@ -50,15 +50,12 @@ export function waysTable(offered: readonly WayOffered[]): TableView {
   return { title: '', heads: heads(['Way', 'name'], ['State', 'state'], ['Why', 'words']), rows, empty: '' };
 }
 
-/** Spares from which it may be cut again. */
-export function recutSpares(gear: Gear, data: PartData): SpareWheel[] {
-  const { cleanUp } = data.shop;
-  return sound(
-    gear,
-    data.spares.map(({ spare }) => spare),
-    data,
-  ).filter((spare) => makes(judgeSpare({ wanted: gear, spare, cleanUp }).verdict));
-}
+/** Spares from which it may be cut again, the one with least metal to come off in front. */
+export const recutSpares = (offered: readonly WayOffered[]): SpareWheel[] =>
+  offered
+    .flatMap(({ way, open, spare }, at) => (way.startsWith('re-cut') && open === 'yes' && spare ? [{ spare, at }] : []))
+    .sort((a, b) => a.spare.gear.teeth - b.spare.gear.teeth || a.at - b.at)
+    .map(({ spare }) => spare);
 
 /** The best spare for a hub, with its figures; null when none serves, or none is needed. */
 export function bestRing(gear: Gear, offered: readonly WayOffered[], data: PartData) {

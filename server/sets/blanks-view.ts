@@ -42,8 +42,8 @@ export function shortWords({ gear }: SpareWheel, judged: Judged): string {
     return [`${gear.teeth} teeth is too small to clean up: traces of the old gaps would stay.`, ...others].join(' ');
   if (others.length > 0) return others.join(' ');
   if (unknown.length > 0) return unknown.map((check) => check.says).join(' ');
-  const room = `${size(judged.room.left, unit)} left a side after cleaning up.`;
-  return judged.verdict === 'only just' ? `Only just: ${room}` : `Cleans up: ${room}`;
+  const room = `${size(judged.room.left, unit)} a side to spare.`;
+  return judged.verdict === 'only just' ? `Only just cleans up: ${room}` : `Cleans up with ${room}`;
 }
 
 type Held = { readonly state: StateView; readonly says: string };
@@ -102,7 +102,7 @@ export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp 
     drawing: drawn?.drawing ?? null,
     figures: figures.filter(isFirst),
     more: figures.filter((figure) => !isFirst(figure)),
-    cautions: drawn?.cautions ?? [],
+    cautions: (drawn?.cautions ?? []).filter(({ weight }) => weight !== 'note'),
     spares: sparesTable(wanted, spares, cleanUp),
   };
 }

@@ -29,8 +29,8 @@ export const pairsText = ({ chosen }: BlankChoice): string => chosen.map(({ want
 const whatOpens = ({ chosen }: BlankChoice): string =>
   chosen.map(({ wanted, spare }) => `${wanted.gear.teeth} from the ${spare.gear.teeth}`).join(', ');
 
-function openForm({ bench, force }: SetShown, choice: BlankChoice): FormView {
-  const anyway = force ? ' all the same' : '';
+function openForm({ bench, choice: { forced } }: SetShown, choice: BlankChoice): FormView {
+  const anyway = forced ? ' all the same' : '';
   return {
     id: 'open',
     action: to.setOpen(bench.set.id),
@@ -72,7 +72,7 @@ function forceForm({ bench, choice, force }: SetShown): FormView {
     action: `${to.set(bench.set.id)}#blanks`,
     method: 'get',
     hidden: [],
-    problem: choice.forcedRefusal,
+    problem: '',
     groups: [
       {
         legend: 'Insist on another pair',
@@ -88,8 +88,8 @@ function forceForm({ bench, choice, force }: SetShown): FormView {
   };
 }
 
-const forcedWords = ({ choice: { forced } }: SetShown): string => {
-  if (!forced) return '';
+const forcedWords = ({ choice: { forced, forcedRefusal } }: SetShown): string => {
+  if (!forced) return forcedRefusal;
   return forced.breaks ? `${forced.says} It breaks the rule: ${forced.breaks}.` : forced.says;
 };
 
