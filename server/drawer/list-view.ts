@@ -53,11 +53,7 @@ const rowOf = (line: ItemLine) => ({
   cells: [
     linkCell(itemName(line), to.item(line.id)),
     stateCell(itemState(line)),
-    cell(
-      [itemKnownBy(line), line.trust === 'unknown' ? '' : line.trust, line.kept_in === '' ? '' : `in ${line.kept_in}`]
-        .filter((text) => text !== '')
-        .join(' · '),
-    ),
+    cell([itemKnownBy(line), line.trust === 'unknown' ? '' : line.trust, line.kept_in].filter((text) => text !== '').join(' · ')),
   ],
 });
 

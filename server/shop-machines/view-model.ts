@@ -165,11 +165,11 @@ export const editConflict = (line: MachineLine, form: LengthForm | null, unit: L
 
 /** What a dial says, and what one turn of it does to the work. */
 function dialFigures(key: string, name: string, dial: Dial | null): FigureView[] {
-  if (!dial) return [factView(key, `${name} dial`, 'not typed')];
+  if (!dial) return [factView(key, name, 'not typed')];
   const turn = inUnit(dial.division, dial.unit) * dial.perTurn;
   const figure = factView(`${key}-turn`, `${name}, one turn`, printShort(turn, 6), dial.unit);
   return [
-    factView(key, `${name} dial reads`, READS[dial.reads]),
+    factView(key, name, READS[dial.reads]),
     factView(`${key}-division`, `${name}, least division`, printShort(inUnit(dial.division, dial.unit), 6), dial.unit),
     { ...figure, other: `${dial.perTurn} divisions` },
   ];
@@ -210,7 +210,7 @@ function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {
     words: true,
   });
   return [
-    inWords('speeds', 'Spindle speeds', speeds, 'rev/min'),
+    inWords('speeds', 'Speeds', speeds, 'rev/min'),
     inWords('feeds', 'Feeds', feeds, `${form?.unit ?? 'in'} a ${machine.feedsPer}`),
     ...dialFigures('cross', 'Cross-slide', machine.crossDial),
     ...dialFigures('depth', 'Depth', machine.depthDial),

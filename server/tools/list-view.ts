@@ -20,8 +20,7 @@ function loanWords({ row }: ToolLine, trusted: boolean): string {
 function rowOf(kind: KindForm, line: ToolLine, trusted: boolean) {
   const cell = (text: string) => ({ text, unit: '', href: '', state: null });
   const lacks = kind.kind === 'cutter' && kind.lacks(line.tool as never) !== '' ? 'offered for nothing yet' : '';
-  const kept = line.row.kept_in === '' ? '' : `in ${line.row.kept_in}`;
-  const words = [kind.short(line.tool as never), loanWords(line, trusted), kept, lacks].filter((text) => text !== '');
+  const words = [kind.short(line.tool as never), loanWords(line, trusted), line.row.kept_in, lacks].filter((text) => text !== '');
   return {
     id: `tool-${line.row.id}`,
     cells: [

@@ -90,13 +90,17 @@ const listed = (words: readonly string[]): string => words.filter((word) => word
 /** What must still be typed before it is offered, and where the usual set has its number. */
 function lacks(cutter: Cutter): string {
   if (isKnown(cutter)) return '';
-  const missing = [cutter.pitch ? '' : 'pitch', cutter.angle ? '' : 'pressure angle', cutter.teethFrom === null ? 'tooth range' : ''];
+  const missing = [
+    ...(cutter.pitch ? [] : ['pitch']),
+    ...(cutter.angle === null ? ['pressure angle'] : []),
+    ...(cutter.teethFrom === null ? ['tooth range'] : []),
+  ];
   const usual = WHOLE_NUMBERS.find(({ number }) => number === cutter.number.replace(/^no\.?\s*/i, ''));
   const guess =
     usual && cutter.teethFrom === null
       ? ` In the commonest set No. ${usual.number} cuts ${rangeWords(usual.from, usual.to)} (${usual.source}); other makers number theirs the other way round.`
       : '';
-  return `Offered for nothing until its ${listed(missing).replace(/, ([^,]*)$/, ' and $1')} is typed in: number sets differ by maker.${guess}`;
+  return `Offered for nothing until its ${listed(missing).replace(/, ([^,]*)$/, ' and $1')} ${missing.length === 1 ? 'is' : 'are'} typed in: number sets differ by maker.${guess}`;
 }
 
 const STEELS = { unknown: 'steel not known', carbon: 'carbon steel', 'high-speed': 'high-speed steel', carbide: 'carbide' } as const;
@@ -145,7 +149,7 @@ export const cutterForm = kindForm({
       ? factView('angle', 'Pressure angle', 'not typed')
       : factView('angle', 'Pressure angle', printShort(toDegrees(tool.angle), 3), '°'),
     factView('range', 'Cuts', range(tool) || 'not typed'),
-    factView('number', 'Number as stamped', tool.number === '' ? 'none' : `No. ${tool.number.replace(/^no\.?\s*/i, '')}`),
+    factView('number', 'Stamped', tool.number === '' ? 'none' : `No. ${tool.number.replace(/^no\.?\s*/i, '')}`),
     sizeView('depth', 'Depth as stamped', tool.stampedDepth, forms['stampedDepth']),
     sizeView('hole', 'Hole', tool.hole, forms['hole']),
     sizeView('diameter', 'Diameter', tool.diameter, forms['diameter']),
