@@ -1,7 +1,7 @@
 import type { Answer, Given } from '../figure/figure.ts';
 import { inUnit, type Length } from '../values/length.ts';
 import { checkedBacklash } from './backlash.sums.ts';
-import { addendumTerm, lengthGiven, pitchTerm, teethGiven } from './givens.ts';
+import { addendumTerm, halfLashAngle, lengthGiven, pitchTerm, teethGiven } from './givens.ts';
 import { checkedOutside } from './outside.ts';
 import { chordalAddendum, chordalThickness, circularThickness } from './spur.formulas.ts';
 import { outsideDiameter, pitchDiameter } from './tooth.ts';
@@ -14,11 +14,7 @@ const BROWN_SHARPE = 'Brown & Sharpe, Practical Treatise on Milling and Milling 
 export type ChordalChoice = { readonly measuredOutside?: Length; readonly backlash?: Length };
 
 /** 90° ÷ N, less half of what backlash takes off the tooth's angle. */
-function halfAngle(wheel: Wheel, b: Length): string {
-  if (b === 0) return '90° ÷ N';
-  if (wheel.pitch.kind === 'DP') return '90° ÷ N − 180° × b × P ÷ (π × N)';
-  return wheel.pitch.kind === 'module' ? '90° ÷ N − 180° × b ÷ (π × N × m)' : '90° ÷ N − 180° × b ÷ (N × p)';
-}
+const halfAngle = (wheel: Wheel, b: Length): string => (b === 0 ? '90° ÷ N' : `90° ÷ N − ${halfLashAngle(wheel.pitch)}`);
 
 /**
  * Thickness straight across at the pitch circle, and the depth at which the gear-tooth vernier is set, corrected for the outside

@@ -2,7 +2,7 @@ import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution, Given } from '../figure/figure.ts';
 import { inches, inUnit, type Length } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
-import { checkedBacklash } from './backlash.sums.ts';
+import { checkedBacklash, formedDeeper } from './backlash.sums.ts';
 import { deeperForBacklash, depthFromTouch, type Making } from './depth.formulas.ts';
 import { addendumTerm, angleGiven, dedendumTerm, extraTerm, lengthGiven, pitchTerm, teethGiven } from './givens.ts';
 import { checkedOutside } from './outside.ts';
@@ -77,7 +77,7 @@ function lashTerm({ gear, made }: DepthAsked, b: Length, tooth: Tooth): Term {
   if (b === 0) return NO_TERM;
   const given = [lengthGiven('b', 'backlash of this wheel', b, tooth.unit, 'typed'), angleGiven(gear)];
   if (made === 'generated') return { text: ' + b ÷ (2 × tan(a))', given };
-  return { text: ' + b × cos(a) ÷ (2 × sin(a + 90° ÷ N))', given: [...given, teethGiven(gear)] };
+  return { text: ` + ${formedDeeper(gear)}`, given: [...given, teethGiven(gear), pitchTerm(gear.pitch).given] };
 }
 
 /** Each symbol once, in the order of its first use. */

@@ -76,3 +76,12 @@ export function extraTerm({ extra, name }: ToothSystem, unit: LengthUnit): PartT
   if (extra === 0) return null;
   return { text: 'e', given: [{ symbol: 'e', name: 'more depth at any pitch', value: fully(extra, unit), from: 'table', where: name }] };
 }
+
+const HALF_LASH: Readonly<Record<Pitch['kind'], string>> = {
+  DP: '180° × b × P ÷ (π × N)',
+  module: '180° × b ÷ (π × N × m)',
+  CP: '180° × b ÷ (N × p)',
+};
+
+/** Half of the angle that a backlash b along the pitch circle takes off a tooth, in degrees. */
+export const halfLashAngle = ({ kind }: Pitch): string => HALF_LASH[kind];

@@ -48,7 +48,7 @@ export type Evaluation = { readonly printed: number; readonly worked: number; re
 
 /**
  * Works a figure's printed formula on its printed givens, as a reader with a pocket calculator would.
- * allowed: half a unit of the printed answer plus what the rounding of the printed givens can do to it. null: there is no formula.
+ * allowed: half a unit of the printed answer plus what the rounding of the printed givens, and of the answer to the nanometre, can do to it. null: there is no formula.
  * Throws when the formula uses a symbol that is not given, or a given is not used.
  */
 export function evaluateFigure(figure: Figure): Evaluation | null {
@@ -78,7 +78,9 @@ export function evaluateFigure(figure: Figure): Evaluation | null {
     return 'angle' in figure.value ? (result * 180) / Math.PI : result;
   };
   const worked = work();
-  let allowed = answer.half;
+  // A length is kept to the nanometre before it is printed: near a tie that half nanometre decides the last place.
+  const kept = 'length' in figure.value ? 0.5 / (figure.unit === 'in' ? NM_PER_INCH : NM_PER_MM) : 0;
+  let allowed = answer.half + kept;
   for (const symbol of scope.keys()) allowed += Math.max(Math.abs(work(symbol, 1) - worked), Math.abs(work(symbol, -1) - worked));
   return { printed: answer.x, worked, allowed: allowed * 1.0001 + 1e-12 * Math.abs(worked) };
 }

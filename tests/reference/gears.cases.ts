@@ -439,7 +439,8 @@ const depths: readonly Case[] = [
     {
       topic: 'Backlash',
       kind: DERIVED,
-      source: 'derived: 0.004 × cos 14.5° = 0.0038726; ÷ (2 × sin 18.5909°) = 0.0060735; 0.004 ÷ (2 × tan 14.5°) = 0.0077334',
+      source:
+        'derived: 0.004 × cos 14.5° = 0.0038726; the involute sunk till it crosses the pitch circle: 0.005909; 0.004 ÷ (2 × tan 14.5°) = 0.0077334',
       tolerance: 0.000002,
       unit: 'in',
     },
@@ -452,9 +453,9 @@ const depths: readonly Case[] = [
       ],
       [
         '22 teeth, 14½°, 0.004 in, form cutter deeper',
-        0.0060735,
+        0.005909,
         () => toInches(lengthOf(backlashAnswer(t22, inches(0.004)).figures.deeperFormed)),
-        '180/N for 90/N',
+        '180/N for 90/N, or the first term of the series alone (0.00607)',
       ],
       [
         '22 teeth, 14½°, 0.004 in, hob deeper',

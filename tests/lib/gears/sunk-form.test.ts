@@ -92,7 +92,7 @@ describe('span and feed against the curve itself', () => {
     );
   });
 
-  it('a form sunk for backlash thins the tooth at the pitch circle by that backlash, to 3 percent at 0.004 in and closer the smaller it is', () => {
+  it('a form sunk for backlash thins the tooth at the pitch circle by that backlash, never by more, and to 1 percent at 0.010 in', () => {
     for (const [N, P, a] of [
       [22, 8, rad(14.5)],
       [60, 12, rad(14.5)],
@@ -102,9 +102,11 @@ describe('span and feed against the curve itself', () => {
       const whole = halfThickness(flank(N, 1 / P, a), R);
       expect(Math.abs(whole * 2 - Math.PI / (2 * P)), 'thickness before').toBeLessThan(1e-6);
       const off = (b: number): number =>
-        Math.abs(2 * (whole - halfThickness(sunk(flank(N, 1 / P, a), N, deeperForBacklashFormed(b, a, N)), R)) - b) / b;
-      expect(off(0.004), `${N} teeth, 0.004 in`).toBeLessThan(0.03);
-      expect(off(0.0004), `${N} teeth, a tenth of it`).toBeLessThan(0.004);
+        (2 * (whole - halfThickness(sunk(flank(N, 1 / P, a), N, deeperForBacklashFormed(b, { N, m: 1 / P, a })), R)) - b) / b;
+      for (const b of [0.001, 0.004, 0.01]) {
+        expect(off(b), `${N} teeth, ${b} in`).toBeGreaterThan(-0.01);
+        expect(off(b), `${N} teeth, ${b} in`).toBeLessThan(0.0005);
+      }
     }
   });
 });

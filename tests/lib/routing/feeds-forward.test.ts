@@ -84,13 +84,13 @@ describe('what was typed stands and says so', () => {
     expect(at(plan({}, stamped), 'touch').cautions.map(({ name }) => name)).toContain('Stamp and system differ');
   });
 
-  // Backlash 0.004: the span 0.58505 loses 0.004 cos 14.5° = 0.00387, the depth gains 0.0061 (derived, form cutter).
+  // Backlash 0.004: the span 0.58505 loses 0.004 cos 14.5° = 0.00387, the depth gains 0.0059 (derived, the form sunk on the curve).
   test('backlash on fixed centres goes into span and depth; without it the page asks', () => {
     const part = wanted(22, { fixedCentres: true, backlash: inches(0.004) });
     const { operations } = planRouting({ way: 're-cut a spare', wanted: part, blank: spare(31), shop: no5, readings: {} });
     expect(printed(operations, 'first-span', 'span')).toBe('0.5812');
-    expect(printed(operations, 'touch', 'deeperForBacklash')).toBe('0.0061');
-    expect(printed(operations, 'touch', 'depth')).toBe('0.2757');
+    expect(printed(operations, 'touch', 'deeperForBacklash')).toBe('0.0059');
+    expect(printed(operations, 'touch', 'depth')).toBe('0.2755');
     const without = planRouting({
       way: 're-cut a spare',
       wanted: wanted(22, { fixedCentres: true }),
