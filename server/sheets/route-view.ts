@@ -7,7 +7,7 @@ import { operationRows, type SheetOperation } from './operation-rows.ts';
 import { onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
 import { operationSides } from './sides.ts';
 import { type SummaryLine, summaryOf } from './summary.ts';
-import { type PaperDrawing, wheelDrawings } from './wheel-drawing.ts';
+import { inked, type Sketch, wheelSketches } from './wheel-drawing.ts';
 import { machineName, type Work } from './work.ts';
 
 /** Room on a side between its edges, in millimetres, less head line, table head and title block. */
@@ -32,7 +32,7 @@ export function partCells(work: Work): TitleCell[] {
   ];
 }
 
-function sidesOf(rows: readonly SheetOperation[], drawing: PaperDrawing | null, summary: number): SheetOperation[][] {
+function sidesOf(rows: readonly SheetOperation[], drawing: Sketch | null, summary: number): SheetOperation[][] {
   const top = Math.max(drawing ? drawing.tall + CAPTION : 0, summary);
   return operationSides(rows, FIRST - top, LATER);
 }
@@ -44,7 +44,7 @@ const lineTall = ({ words, text }: SummaryLine): number =>
 const summaryTall = (lines: readonly SummaryLine[]): number => lines.reduce((sum, line) => sum + lineTall(line), 0);
 
 /** The largest scale that costs no further side of paper. */
-function fewestSides(drawings: readonly PaperDrawing[], rows: readonly SheetOperation[], summary: number) {
+function fewestSides(drawings: readonly Sketch[], rows: readonly SheetOperation[], summary: number) {
   const tried = (drawings.length > 0 ? drawings : [null]).map((drawing) => ({ drawing, sides: sidesOf(rows, drawing, summary) }));
   return tried.reduce((best, one) => (one.sides.length < best.sides.length ? one : best));
 }
@@ -53,14 +53,14 @@ export function routeSheet(work: Work, printed: Printed): Views['sheets/route-sh
   const { part, operations, machines, now, routing } = work;
   const summary = summaryOf(work);
   const rows = operationRows(operations, { machines, now, withNotes: printed.withNotes });
-  const { drawing, sides } = fewestSides(wheelDrawings(work), rows, summaryTall(summary));
+  const { drawing, sides } = fewestSides(wheelSketches(work), rows, summaryTall(summary));
   const cells = partCells(work);
   const title = `${part.mark} ${part.name}`;
   return {
     ...onSheet(`Route sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: title,
     says: routing ? '' : 'No routing is open for this part: the figures below stand by themselves.',
-    drawing,
+    drawing: drawing ? inked(drawing) : null,
     summary,
     sides: sides.map((side, at) => ({
       first: at === 0,

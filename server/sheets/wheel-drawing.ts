@@ -11,55 +11,51 @@ import type { Markup } from '../page.ts';
 import { inOneUnit, smaller } from './on-paper.ts';
 import type { Work } from './work.ts';
 
-/** scale: "1:1", "1:2". trueScale: it carries its own check line. wide, tall: on the paper, in millimetres. */
-export type PaperDrawing = {
-  readonly title: string;
-  readonly svg: Markup;
-  readonly scale: string;
-  readonly trueScale: boolean;
-  readonly wide: number;
-  readonly tall: number;
-};
+/** A drawing as it goes on paper. scale: "1:1", "1:2"; trueScale: it carries its own check line. */
+export type PaperDrawing = { readonly svg: Markup; readonly scale: string; readonly trueScale: boolean };
 
-/** Letters of a label on paper, and what lettersFor makes of a width in pixels. */
+/** A drawing before it is inked. wide, tall: on the paper, in millimetres. */
+export type Sketch = { readonly drawing: Drawing; readonly by: number; readonly wide: number; readonly tall: number };
+
+/** Letters of a label on paper, and how high a label is on a screen. */
 const LABEL_MM = 3.2;
 const LABEL_PX = 14.4;
-/** Room on the first side beside the summary, and for the check line that toSvg adds. */
+/** Room on the first side beside the summary, and for the check line that goes under a drawing of true size. */
 const ROOM = { wide: 122, tall: 168 } as const;
 const CHECK_LINE = 11;
 const REDUCED = [1 / 2, 1 / 4, 1 / 10] as const;
 
 type Draw = (shown: Shown) => Drawing;
-type Size = { readonly wide: number; readonly tall: number };
-const sizeOf = ({ low, high }: Drawing): Size => ({ wide: high[0] - low[0], tall: high[1] - low[1] });
+const wideOf = ({ low, high }: Drawing): number => high[0] - low[0];
 
-/** Drawn so that its letters come out right once it is made smaller. */
-function reduced(draw: Draw, by: number): Drawing {
-  const wanted = LABEL_MM / by;
-  let wide = sizeOf(draw('paper')).wide;
-  for (let step = 0; step < 6; step++) wide = sizeOf(draw({ px: (wide * LABEL_PX) / wanted })).wide;
-  return smaller(draw({ px: (wide * LABEL_PX) / wanted }), by);
+/** Drawn with letters so large that they come out right once all is made smaller. Letters widen the drawing a little: so twice. */
+function reduced(draw: Draw, plain: Drawing, by: number): Drawing {
+  const pxFor = (drawing: Drawing): number => (wideOf(drawing) * LABEL_PX * by) / LABEL_MM;
+  return smaller(draw({ px: pxFor(draw({ px: pxFor(plain) })) }), by);
 }
 
-function onPaper(draw: Draw, by: number): PaperDrawing {
-  const drawing = inOneUnit(by === 1 ? draw('paper') : reduced(draw, by));
-  const { wide, tall } = sizeOf(drawing);
-  return {
-    title: drawing.title,
-    svg: toSvg(drawing, { toScale: 'paper' }) as Markup,
-    scale: `1:${Math.round(1 / by)}`,
-    trueScale: by === 1,
-    wide,
-    tall: tall + (by === 1 ? CHECK_LINE : 0),
-  };
+function sketch(draw: Draw, plain: Drawing, by: number): Sketch {
+  const drawing = inOneUnit(by === 1 ? plain : reduced(draw, plain, by));
+  const { low, high } = drawing;
+  return { drawing, by, wide: high[0] - low[0], tall: high[1] - low[1] + (by === 1 ? CHECK_LINE : 0) };
 }
+
+export const inked = ({ drawing, by }: Sketch): PaperDrawing => ({
+  svg: toSvg(drawing, { toScale: 'paper' }) as Markup,
+  scale: `1:${Math.round(1 / by)}`,
+  trueScale: by === 1,
+});
 
 /** The scales that fit beside the summary, the largest first; two of them, so that paper can be saved. */
-function thatFit(draw: Draw): PaperDrawing[] {
-  const fits = ({ wide, tall }: PaperDrawing): boolean => wide <= ROOM.wide && tall <= ROOM.tall;
-  const drawn = [1, ...REDUCED].map((by) => onPaper(draw, by));
-  const fitting = drawn.filter(fits).slice(0, 2);
-  return fitting.length > 0 ? fitting : drawn.slice(-1);
+function thatFit(draw: Draw): Sketch[] {
+  const plain = draw('paper');
+  const fitting: Sketch[] = [];
+  for (const by of [1, ...REDUCED]) {
+    const one = sketch(draw, plain, by);
+    if ((one.wide <= ROOM.wide && one.tall <= ROOM.tall) || by === REDUCED[2]) fitting.push(one);
+    if (fitting.length === 2) break;
+  }
+  return fitting;
 }
 
 /** The old root as it stands in the routing: measured, typed or worked out; else by the wheel's own system. */
@@ -70,7 +66,7 @@ function oldRootOf({ operations }: Work, old: Gear): Length {
 }
 
 /** The wheel, drawn inside its spare when it is cut from one, at scales that fit. None for a part that is no wheel. */
-export function wheelDrawings(work: Work): PaperDrawing[] {
+export function wheelSketches(work: Work): Sketch[] {
   const next = work.part.stored?.gear;
   if (!next) return [];
   const unit = unitOfPitch(next.pitch);
@@ -83,6 +79,8 @@ export function wheelDrawings(work: Work): PaperDrawing[] {
 
 /** A drawing that is to no scale, so many millimetres wide. */
 export function drawnWide(draw: Draw, wide: number): PaperDrawing {
-  const by = wide / sizeOf(draw('paper')).wide;
-  return { ...onPaper(draw, by === 1 ? 0.999 : by), scale: '', trueScale: false };
+  const plain = draw('paper');
+  const by = wide / wideOf(plain);
+  const drawing = inOneUnit(reduced(draw, plain, by));
+  return { svg: toSvg(drawing, { toScale: 'paper' }) as Markup, scale: '', trueScale: false };
 }
