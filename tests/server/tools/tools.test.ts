@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ask, LAN_PEER, send, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
-import { figureOn, problemAt, rowOf, textOf, valueOf } from '../machines/read-page.ts';
+import { figureOn, problemAt, rowOf, textOf, typedIn } from '../machines/read-page.ts';
 import { storyOne } from '../machines/story-one.ts';
 
 let shop: TestShop;
@@ -44,7 +44,7 @@ describe('tools on record', () => {
     expect(added.statusCode).toBe(303);
     const edit = await bodyOf(`${at(added)}/edit`);
     for (const name of ['side1', 'turns', 'boreDiameter', 'holding', 'jaws', 'runOut', 'topSpeed', 'stampedDepth', 'hole', 'diameter'])
-      if (form[name] && name !== 'diameter') expect(valueOf(edit, name)).toBe(form[name]);
+      if (form[name] && name !== 'diameter') expect(typedIn(edit, name)).toBe(form[name]);
     if (form['diameter']) expect(edit).toContain(`value="${form['diameter']}"`);
     expect((await visit(shop, at(added))).statusCode).toBe(200);
     expect(await bodyOf('/tools')).toContain(`href="${at(added)}"`);
@@ -126,8 +126,8 @@ describe('bad input', () => {
     expect(answer.statusCode).toBe(problem === '' ? 303 : 422);
     if (problem !== '') {
       expect(problemAt(answer.body, name)).toContain(problem);
-      expect(valueOf(answer.body, name)).toBe(text);
-      expect(valueOf(answer.body, 'stampedDepth')).toBe('0.2696');
+      expect(typedIn(answer.body, name)).toBe(text);
+      expect(typedIn(answer.body, 'stampedDepth')).toBe('0.2696');
     }
   });
 
@@ -206,7 +206,7 @@ describe('two devices at once', () => {
     expect(text).toContain('left box');
     expect(text).toContain('right box');
     expect(textOf(await bodyOf(where))).toContain('left box');
-    expect(valueOf(late.body, 'rev')).toBe('2');
+    expect(typedIn(late.body, 'rev')).toBe('2');
     const kept = await send(shop, `${where}/edit`, { ...NO_5, name: 'No. 5', keptIn: 'left box', width: '0.31', rev: '2' });
     expect(kept.statusCode).toBe(303);
     expect(figureOn(await bodyOf(where), 'Width')).toBe('0.31 in');
