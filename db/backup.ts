@@ -1,7 +1,8 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync, unlinkSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import SqliteFile from 'better-sqlite3';
-import { DamagedDatabase, ForeignDatabase } from './problems.ts';
+import { closeToOthers } from './in-use.ts';
+import { DamagedDatabase, ForeignDatabase, isUnreadable } from './problems.ts';
 
 /** How many copies stay in the folder; older ones go. */
 const KEPT = 10;
@@ -31,10 +32,6 @@ export function refuseDamaged(file: SqliteFile.Database): void {
   const wrong = whatIsWrong(file);
   if (wrong) throw new DamagedDatabase(file.name, wrong);
 }
-
-/** True when SQLite says that the bytes are no database, or a broken one. */
-export const isUnreadable = (error: unknown): error is Error =>
-  error instanceof SqliteFile.SqliteError && /^SQLITE_(NOTADB|CORRUPT)/.test(error.code);
 
 /** A name that sorts by time: shop-2026-05-01T10-30-00.000Z.sqlite */
 const nameAt = (now: string): string => `shop-${now.replaceAll(':', '-')}.sqlite`;
@@ -80,18 +77,19 @@ function refuseForeign(path: string, file: SqliteFile.Database): void {
 }
 
 /**
- * Puts a copy in the place of the shop's file, which must not be open. The copy is checked first; what stood there is kept beside it.
- * Gives the path of the kept file, or null when there was none. Throws DamagedDatabase, ForeignDatabase.
+ * Puts a copy in the place of the shop's file. The copy is checked first, then that nobody has the shop open; what stood there is kept
+ * beside it. Gives the path of the kept file, or null when there was none. Throws DamagedDatabase, ForeignDatabase, ShopIsOpen.
  */
 export function restore(copy: string, path: string, now: string): string | null {
   withFile(copy, (file) => {
     refuseDamaged(file);
     refuseForeign(copy, file);
   });
+  const had = existsSync(path);
+  if (had) closeToOthers(path);
   const [incoming, kept] = [`${path}.incoming`, freeName(join(path, '..'), now).replace(/shop-([^/\\]*)$/, `${basename(path)}.before-$1`)];
   rmSync(incoming, { force: true });
   copyFileSync(copy, incoming);
-  const had = existsSync(path);
   for (const end of ['', '-wal', '-shm']) if (existsSync(path + end)) renameSync(path + end, kept + end);
   renameSync(incoming, path);
   return had ? kept : null;

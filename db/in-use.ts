@@ -1,6 +1,5 @@
 import SqliteFile from 'better-sqlite3';
-import { isUnreadable } from './backup.ts';
-import { ShopIsOpen } from './problems.ts';
+import { isUnreadable, ShopIsOpen } from './problems.ts';
 
 const WAIT_MS = 500;
 

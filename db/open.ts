@@ -1,11 +1,11 @@
 import { existsSync, statSync } from 'node:fs';
 import SqliteFile from 'better-sqlite3';
 import { Kysely } from 'kysely';
-import { copyInto, copyIsDue, isUnreadable, refuseDamaged } from './backup.ts';
+import { copyInto, copyIsDue, refuseDamaged } from './backup.ts';
 import { migrate, refuseNewer, versionOf } from './migrate.ts';
 import { migrations } from './migrations/all.ts';
 import { oneConnection } from './one-connection.ts';
-import { DamagedDatabase, ForeignDatabase } from './problems.ts';
+import { DamagedDatabase, ForeignDatabase, isUnreadable } from './problems.ts';
 import type { Schema } from './schema.ts';
 
 /** An open shop. copyDaily: takes today's copy unless there is one; gives its path or null. */

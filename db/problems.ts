@@ -39,3 +39,7 @@ export class ShopIsOpen extends Error {
 /** True when SQLite refused a second row with the same columns, named as "table.column". */
 export const isUnique = (error: unknown, columns: string): boolean =>
   error instanceof Error && 'code' in error && error.code === 'SQLITE_CONSTRAINT_UNIQUE' && error.message.endsWith(columns);
+
+/** True when SQLite says that the bytes are no database, or a broken one. */
+export const isUnreadable = (error: unknown): error is Error =>
+  error instanceof Error && 'code' in error && /^SQLITE_(NOTADB|CORRUPT)/.test(String(error.code));

@@ -1,7 +1,6 @@
 import { mkdirSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { restore } from '../db/backup.ts';
-import { closeToOthers } from '../db/in-use.ts';
 import { byHand } from './by-hand.ts';
 import { BadSetting } from './config.ts';
 
@@ -21,7 +20,6 @@ await byHand(({ dataFolder }, now) => {
   const shop = path.join(dataFolder, 'shop.sqlite');
   refuseBadCopy(copy, shop);
   mkdirSync(dataFolder, { recursive: true });
-  if (there(shop)) closeToOthers(shop);
   const kept = restore(copy, shop, now);
   return `${shop} is now that copy.${kept ? `\nWhat stood there is kept as ${kept}` : ''}`;
 });
