@@ -16,18 +16,25 @@ type Outcome = {
   /** Days before the present on which it was begun and finished. */
   readonly from: number;
   readonly to: number;
-  readonly minutes: number;
   readonly costCents: number;
   readonly notes: string;
+  /** The operation at which it was given up; null when it went to its end. */
+  readonly upTo: string | null;
   readonly found: ReadAt;
 };
 
+async function minutesOf(db: Executor, routingId: number): Promise<number> {
+  const rows = await db.selectFrom('operation').select('minutes_taken').where('routing_id', '=', routingId).execute();
+  return rows.reduce((sum, row) => sum + (row.minutes_taken ?? 0), 0);
+}
+
 /** A wheel made earlier, from the opening of its routing to its record. */
-async function made(db: Executor, choice: RoutingChoice, { from, to, found, ...rest }: Outcome, now: string): Promise<void> {
+async function made(db: Executor, choice: RoutingChoice, { from, to, upTo, found, ...rest }: Outcome, now: string): Promise<void> {
   const id = await openRouting(db, choice, daysBefore(now, from));
-  await didUpTo(db, id, null, daysBefore(now, to), found);
+  await didUpTo(db, id, 'line-up', daysBefore(now, Math.ceil((from + to) / 2)), found);
+  await didUpTo(db, id, upTo, daysBefore(now, to), found);
   const { rev } = await routing(db, id);
-  await finishRouting(db, { routingId: id, rev, finishedOn: daysBefore(now, to), ...rest });
+  await finishRouting(db, { routingId: id, rev, finishedOn: daysBefore(now, to), minutes: await minutesOf(db, id), ...rest });
 }
 
 const SCREW_WHEEL = oldInchWheel(10, 0.625, keyedBore(1, 0.25, 0.125));
@@ -74,17 +81,17 @@ const TURNED_40 = { blank: { outside: 4.199, runOut: 0.001, faceRunOut: 0.002 },
 const TURNED_45 = { blank: { outside: 4.6995, runOut: 0.001, faceRunOut: 0.003 }, 'prove-mandrel': { runOut: 0.0004 } };
 
 const FORTY: Outcome = {
-  ...{ outcome: 'good', from: 390, to: 380, minutes: 415, costCents: 0 },
+  ...{ outcome: 'good', upTo: null, from: 390, to: 380, costCents: 0 },
   notes: 'Went together at the first try. Next time the burrs before the last span.',
   found: { ...TURNED_40, 'first-span': { span: 1.0857 }, measure: { span: 1.0856, pinRunOut: 0.0012, outside: 4.199 } },
 };
 const SPOILT: Outcome = {
-  ...{ outcome: 'scrap', from: 372, to: 369, minutes: 260, costCents: 0 },
+  ...{ outcome: 'scrap', upTo: 'burrs', from: 372, to: 369, costCents: 0 },
   notes: 'The sector was moved before the pin was home: one thin tooth at the thirty-first space. Nicks first, then nothing hurried.',
   found: { ...TURNED_45, measure: { pinRunOut: 0.009 } },
 };
 const FORTY_FIVE: Outcome = {
-  ...{ outcome: 'good', from: 366, to: 351, minutes: 540, costCents: 2850 },
+  ...{ outcome: 'good', upTo: null, from: 366, to: 351, costCents: 2850 },
   notes: 'From bar this time. All forty-six nicks fell where they should.',
   found: {
     ...TURNED_45,
@@ -107,7 +114,7 @@ async function finishedLathe(db: Executor, now: string): Promise<void> {
 
 const DRIVE_WHEEL: Gear = { ...oldInchWheel(12, 0.5, plainBore(1)), teeth: 64 };
 const SIXTY_FOUR: Outcome = {
-  ...{ outcome: 'good', from: 296, to: 284, minutes: 465, costCents: 1900 },
+  ...{ outcome: 'good', upTo: null, from: 296, to: 284, costCents: 1900 },
   notes: 'Runs quietly. Nothing to do otherwise.',
   found: {
     bore: { bore: 1.0006 },

@@ -12,7 +12,7 @@ import { ratio } from '../lib/values/ratio.ts';
 /** Where a part belongs: its machine, its assembly and, of a wheel, its set. */
 export type Place = { readonly projectId: number; readonly assemblyId: number; readonly setId: number | null };
 
-export const SOLID: Gear['body'] = { known: true, recesses: [], openings: [] };
+const SOLID: Gear['body'] = { known: true, recesses: [], openings: [] };
 export const plainBore = (inch: number): Gear['bore'] => ({ form: 'plain', diameter: inches(inch) });
 export const keyedBore = (inch: number, width: number, depth: number): Gear['bore'] => ({
   form: 'keyed',

@@ -6,7 +6,7 @@ import type { Measure } from '../lib/routing/operation.ts';
 import { inches } from '../lib/values/length.ts';
 
 /** What was read at an operation, in inches, by the figure that it answers to. */
-export type ReadInches = Readonly<Record<string, number>>;
+type ReadInches = Readonly<Record<string, number>>;
 export type ReadAt = Readonly<Record<string, ReadInches>>;
 
 const rowsOf = (db: Executor, routingId: number): Promise<Row<'operation'>[]> =>

@@ -158,9 +158,10 @@ test('a record for each wheel made earlier, one of them scrap, each with its pho
   const { rows } = await madeRecords(db, firstPage);
   const told = rows.map(({ part_mark, outcome }) => `${part_mark} ${outcome}`).sort();
   expect(told).toEqual(['B2-64T good', 'L9-40T good', 'L9-45T good', 'L9-45T scrap']);
-  for (const { id } of rows) {
+  for (const { id, outcome, minutes } of rows) {
     const sheet = sheetOf((await madeRecord(db, id)).sheet);
-    expect(sheet?.operations.every(({ doneOn }) => doneOn !== null)).toBe(true);
+    expect(sheet?.operations.every(({ doneOn }) => doneOn !== null)).toBe(outcome === 'good');
+    expect(sheet?.operations.reduce((sum, { minutesTaken }) => sum + (minutesTaken ?? 0), 0)).toBe(minutes);
     expect(sheet?.operations.some(({ measured }) => measured.length > 0)).toBe(true);
   }
 });
