@@ -15,9 +15,10 @@ import type { Problems, Typed } from '../forms/form.ts';
 import { assemblyPath } from '../machines/forms.ts';
 import { machineName } from '../machines/list-view.ts';
 import { partState } from '../machines/machine-view.ts';
-import type { LinkView, TableView } from '../page.ts';
+import type { DrawingView, LinkView, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
+import { remembered } from '../sums/remember.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';
@@ -44,15 +45,17 @@ function saysOf({ part, fitted, promised }: PartData): string {
   return part.way === 'do without' ? 'Missing, and done without.' : 'Missing.';
 }
 
+const keptDrawings = remembered<DrawingView>();
+
 const KIND: Readonly<Record<string, LineKind>> = { here: 'here', waits: 'here', missing: 'missing' };
 
 function drawingOf({ part }: PartData, gear: Gear | undefined): PartPage['drawing'] {
   if (!gear) return null;
   const unit = unitOfPitch(gear.pitch);
   const kind = KIND[partState(part).kind] ?? 'here';
-  return drawingView(
-    gearDrawing(gear, { form: { unit, places: unit === 'in' ? 3 : 2 }, kind, title: `${part.mark}: ${gear.teeth} teeth` }),
-  );
+  const title = `${part.mark}: ${gear.teeth} teeth`;
+  const form = { unit, places: unit === 'in' ? 3 : 2 };
+  return keptDrawings(JSON.stringify([title, kind, gear]), () => drawingView(gearDrawing(gear, { form, kind, title })));
 }
 
 /** The promised spare with the wheel inside it; nothing where its readings make no sense any more. */

@@ -12,7 +12,8 @@ import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { cautionView, figureView } from '../figures.ts';
-import type { FigureView, StateView, TableView } from '../page.ts';
+import type { DrawingView, FigureView, StateView, TableView } from '../page.ts';
+import { remembered } from '../sums/remember.ts';
 import type { BlankView } from './view-model.ts';
 
 const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'in' ? 3 : 2 });
@@ -72,12 +73,15 @@ export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], clean
   };
 }
 
+const keptDrawings = remembered<DrawingView>();
+
 /** The figures of turning a spare into a wheel, and the drawing of the new one inside the old. prefix: keeps keys apart on a page. */
 export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, prefix: string) {
   const { answer } = testSpare({ wanted: wanted.gear, spare, cleanUp });
-  const form: LengthForm = { unit: unitOfPitch(wanted.gear.pitch), places: unitOfPitch(wanted.gear.pitch) === 'in' ? 3 : 2 };
+  const form = roundForm(unitOfPitch(wanted.gear.pitch));
+  const proposal = { old: spare.gear, oldRoot: judged.root.root, next: wanted.gear };
   return {
-    drawing: drawingView(blankDrawing({ old: spare.gear, oldRoot: judged.root.root, next: wanted.gear }, { form })),
+    drawing: keptDrawings(JSON.stringify(proposal), () => drawingView(blankDrawing(proposal, { form }))),
     figures: Object.entries<Figure>(answer.figures as Record<string, Figure>).map(([key, figure]) =>
       figureView(`${prefix}-${key}`, figure),
     ),

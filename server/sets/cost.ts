@@ -1,6 +1,6 @@
 import type { BlankChoice } from '../../lib/blanks/choice.ts';
 import { chooseCutter } from '../../lib/cutters/choose.ts';
-import type { RatioScale } from '../../lib/drawing/ratio-scale.ts';
+import { ratioScale } from '../../lib/drawing/ratio-scale.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import type { WheelsAsked } from '../../lib/trains/missing-cost.ts';
@@ -9,6 +9,8 @@ import { ratioMarks } from '../../lib/trains/ratio-marks.ts';
 import { type RatiosKey, ratiosAnswer } from '../../lib/trains/trains.sums.ts';
 import { lessWheels } from '../../lib/trains/wheel-lists.ts';
 import type { ReadyToCut } from '../../lib/trains/which-first.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
+import type { DrawingView } from '../page.ts';
 import { remembered } from '../sums/remember.ts';
 import { scaleOf } from '../sums/scale.ts';
 import { type Bench, isMissing, ofTheSet } from './bench.ts';
@@ -16,14 +18,14 @@ import { promisedIn } from './choice.ts';
 
 /** What the gaps of a set cost in ratios; or why that was not counted, in words. */
 export type SetCost =
-  | { readonly answer: Answer<RatiosKey>; readonly scale: RatioScale; readonly refusal: '' }
+  | { readonly answer: Answer<RatiosKey>; readonly scale: DrawingView; readonly refusal: '' }
   | { readonly answer: null; readonly scale: null; readonly refusal: string };
 
 /** One mark per pixel of the narrowest phone. */
 const COLUMNS = 328;
 
 const keptAnswers = remembered<Answer<RatiosKey>>();
-const keptScales = remembered<RatioScale>();
+const keptScales = remembered<DrawingView>();
 
 /** Missing wheels whose right cutter is here, sharp, and fits an arbor. */
 function readyToCut({ places, shop: { cutters, arbors, convention } }: Bench): ReadyToCut[] {
@@ -68,7 +70,9 @@ export function costFor(bench: Bench, choice: BlankChoice | null): SetCost {
   try {
     return {
       answer: keptAnswers(keyOf(asked), () => ratiosAnswer(asked)),
-      scale: keptScales(`${wheelsKey(belongs)}|${wheelsKey(drawer)}`, () => scaleOf(ratioMarks({ belongs, drawer, pixels: COLUMNS }))),
+      scale: keptScales(`${wheelsKey(belongs)}|${wheelsKey(drawer)}`, () =>
+        drawingView(ratioScale(scaleOf(ratioMarks({ belongs, drawer, pixels: COLUMNS })))),
+      ),
       refusal: '',
     };
   } catch (error) {

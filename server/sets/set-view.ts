@@ -1,7 +1,5 @@
 import type { BlankChoice, Pair } from '../../lib/blanks/choice.ts';
-import { ratioScale } from '../../lib/drawing/ratio-scale.ts';
 import { to } from '../addresses.ts';
-import { drawingView } from '../drawing/drawing-view.ts';
 import { answerView } from '../figures.ts';
 import { machineName, missingState } from '../machines/list-view.ts';
 import { formMark } from '../once.ts';
@@ -111,7 +109,7 @@ function blanksView(shown: SetShown): BlanksView | null {
 function costView(cost: SetCost | null): CostView | null {
   if (!cost) return null;
   if (cost.answer === null) return { refusal: cost.refusal, drawing: null, answer: null };
-  return { refusal: '', drawing: drawingView(ratioScale(cost.scale)), answer: answerView(cost.answer) };
+  return { refusal: '', drawing: cost.scale, answer: answerView(cost.answer) };
 }
 
 const waysOn = ({ bench: { set } }: SetShown): LinkView[] => [

@@ -7,6 +7,7 @@ import { drawingView } from '../drawing/drawing-view.ts';
 import { toSvg } from '../drawing/svg.ts';
 import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, Markup, RowView, StateView, TableView } from '../page.ts';
+import { remembered } from '../sums/remember.ts';
 import { type Bench, isMissing, neverMeasured, type Place, type Wheel } from './bench.ts';
 import type { SetChoice } from './choice.ts';
 import { promisedIn } from './choice.ts';
@@ -31,19 +32,25 @@ function pegOf(bench: Bench, place: Place): PegWheel {
 
 const DESK_PX = 1000;
 
-/** Every wheel of the set to one scale: what belongs in its order, then what is over. Once for a phone, once for a desk. */
-export function wheelsDrawings(bench: Bench, choice: SetChoice): { readonly phone: DrawingView; readonly desk: DrawingView } {
-  const over = bench.drawer.filter(isOver).map((wheel): PegWheel => {
-    const becomes = becomesOf(bench, choice, wheel);
-    return { gear: wheel.spare.gear, state: 'spare', doubtful: doubtful(wheel), ...(becomes ? { becomes } : {}) };
-  });
-  const pegs = [...bench.places.map((place) => pegOf(bench, place)), ...over];
-  const { name } = bench.set;
+type TwoWidths = { readonly phone: DrawingView; readonly desk: DrawingView };
+const keptDrawings = remembered<TwoWidths>();
+
+function hung(pegs: readonly PegWheel[], name: string): TwoWidths {
   const desk = setDrawing(pegs, { name, perRow: 12, shown: { px: DESK_PX } });
   return {
     phone: drawingView(setDrawing(pegs, { name, perRow: 5 })),
     desk: { title: desk.title, says: '', links: [], svg: toSvg(desk, { widthPx: DESK_PX }) as Markup },
   };
+}
+
+/** Every wheel of the set to one scale: what belongs in its order, then what is over. Once for a phone, once for a desk. */
+export function wheelsDrawings(bench: Bench, choice: SetChoice): TwoWidths {
+  const over = bench.drawer.filter(isOver).map((wheel): PegWheel => {
+    const becomes = becomesOf(bench, choice, wheel);
+    return { gear: wheel.spare.gear, state: 'spare', doubtful: doubtful(wheel), ...(becomes ? { becomes } : {}) };
+  });
+  const pegs = [...bench.places.map((place) => pegOf(bench, place)), ...over];
+  return keptDrawings(JSON.stringify([bench.set.name, pegs]), () => hung(pegs, bench.set.name));
 }
 
 const toMeasure = (wheel: Wheel | undefined): string => {
