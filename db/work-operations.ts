@@ -3,6 +3,9 @@ import { needWords } from '../lib/routing/needs.ts';
 import type { Executor } from './executor.ts';
 import { needsOf } from './needs.ts';
 
+/** key: lib's name of it; null for one that was added by hand. */
+export type KeyedWork = ShopOperation & { readonly key: string | null };
+
 const MOST = 3000;
 
 /** The operations of open routings, the newest routing first; done and struck ones among them. */
@@ -11,7 +14,7 @@ const openOperations = (db: Executor) =>
     .selectFrom('routing')
     .crossJoin('operation')
     .innerJoin('part', 'part.id', 'routing.part_id')
-    .select(['operation.id', 'operation.title', 'operation.place_no', 'operation.minutes_planned', 'operation.done_on'])
+    .select(['operation.id', 'operation.key', 'operation.title', 'operation.place_no', 'operation.minutes_planned', 'operation.done_on'])
     .select(['operation.struck_on', 'operation.held_for_id', 'part.name', 'part.mark'])
     .whereRef('operation.routing_id', '=', 'routing.id')
     .where('routing.closed_on', 'is', null)
@@ -21,13 +24,14 @@ const openOperations = (db: Executor) =>
     .execute();
 
 /** Everything that is being made, as planning looks at it. */
-export async function workOperations(db: Executor): Promise<ShopOperation[]> {
+export async function workOperations(db: Executor): Promise<KeyedWork[]> {
   const rows = await openOperations(db);
   const ids = rows.map((row) => row.id);
   const needs = await needsOf(db, ids);
   const follows = ids.length === 0 ? [] : await db.selectFrom('follows').selectAll().where('operation_id', 'in', ids).execute();
   return rows.map((row) => ({
     id: row.id,
+    key: row.key,
     partName: `${row.mark} ${row.name}`,
     partMark: row.mark,
     title: row.title,

@@ -111,13 +111,13 @@ function factsOf(record: MadeRecord, sheet: MadeSheet | null, trusted: boolean) 
   return [
     ...(gear ? [fact('Wheel', `${gear.teeth} teeth, ${printPitch(gear.pitch)}, ${gear.system.name}`)] : []),
     ...(sheet?.blanks ?? []).map(({ name, role, takesNm, itemId }) =>
-      fact('Made from', `${name}${ROLES[role]}${takesWords(takesNm)}`, to.item(itemId)),
+      fact('From', `${name}${ROLES[role]}${takesWords(takesNm)}`, to.item(itemId)),
     ),
     ...(sheet ? [fact('Way', sheet.way), fact('Begun', dayOf(sheet.openedOn))] : []),
     fact('Finished', dayOf(record.finished_on)),
     fact('Time', timeWords(record.minutes)),
     ...(trusted ? [fact('Cost', moneyWords(record.cost_cents))] : []),
-    ...(record.item_id === null ? [] : [fact('What came of it', 'the thing itself', to.item(record.item_id))]),
+    ...(record.item_id === null ? [] : [fact('Result', 'the thing itself', to.item(record.item_id))]),
   ];
 }
 

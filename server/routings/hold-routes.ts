@@ -4,13 +4,15 @@ import { sharedSetUps } from '../../db/today.ts';
 import { workOperations } from '../../db/work-operations.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { type Holding, holdingDelays } from '../../lib/planning/holding.ts';
+import { byId } from '../../lib/planning/order.ts';
+import { allBefore } from '../../lib/planning/states.ts';
 import type { ShopOperation } from '../../lib/planning/today.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { choiceField, optional } from '../forms/field.ts';
 import { readForm, type Typed } from '../forms/form.ts';
-import type { ChoiceView } from '../page.ts';
+import type { ChoiceView, FieldView } from '../page.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { revOf } from './operation-view.ts';
@@ -19,7 +21,9 @@ import { operationHead, operationWork, type Work } from './work.ts';
 
 type Candidate = { readonly other: ShopOperation; readonly holding: Holding };
 
-const MOST = 40;
+const MOST_NEAR = 8;
+const MOST_FAR = 200;
+const MOST_SET_UPS = 50;
 
 /** What holding this one for another would cost; null where that other waits for this one. */
 function tryHolding(
@@ -38,49 +42,57 @@ function tryHolding(
 
 /** Which operations share the set-up of this one. */
 async function sharing(db: Db, setUpId: number): Promise<ReadonlySet<number>> {
-  const shared = (await sharedSetUps(db, 50)).find((one) => one.setUpId === setUpId);
+  const shared = (await sharedSetUps(db, MOST_SET_UPS)).find((one) => one.setUpId === setUpId);
   return new Set(shared?.work.map((line) => line.operation_id) ?? []);
 }
 
-/** Operations that this one could be kept back for: those of other parts in the same set-up first. */
-async function candidates(db: Db, { line, part }: Work): Promise<Candidate[]> {
+/** Operations that this one could be kept back for. near: of the same set-up, with what it costs, the same operation of another part first. */
+type Choices = { readonly near: readonly Candidate[]; readonly far: readonly ShopOperation[] };
+
+async function choicesFor(db: Db, { line, part }: Work): Promise<Choices> {
   const [all, shared, ratios] = [await workOperations(db), await sharing(db, line.set_up_id), await ratiosWith(db, part)];
-  const others = all.filter((one) => one.id !== line.id && !one.done && !one.struck && one.partMark !== part.mark);
-  const sorted = [...others].sort((a, b) => Number(shared.has(b.id)) - Number(shared.has(a.id)));
-  return sorted.slice(0, MOST).flatMap((other) => {
-    const holding = tryHolding(line.id, other, all, ratios);
-    return holding ? [{ other, holding }] : [];
-  });
+  const others = all.filter((one) => !one.done && !one.struck && one.partMark !== part.mark);
+  const alike = (one: (typeof all)[number]): number => Number(one.key !== null && one.key === line.key);
+  const near = others
+    .filter(({ id }) => shared.has(id))
+    .sort((a, b) => alike(b) - alike(a))
+    .flatMap((other) => {
+      const holding = tryHolding(line.id, other, all, ratios);
+      return holding ? [{ other, holding }] : [];
+    })
+    .slice(0, MOST_NEAR);
+  const waiting = (id: number): boolean => allBefore(id, byId(all)).has(line.id);
+  const far = others.filter(({ id }) => !near.some(({ other }) => other.id === id) && !waiting(id)).slice(0, MOST_FAR);
+  return { near, far };
 }
 
-const choiceWords = ({ partMark, title }: ShopOperation): string => `${partMark}: ${title}`;
+const choiceOf = ({ id, partMark, title }: ShopOperation): readonly [string, string] => [String(id), `${partMark}: ${title}`];
 
-const heldFields = (found: readonly Candidate[], nowHeld: readonly [string, string] | null) => ({
-  held_for: optional(
-    choiceField({
-      label: 'Hold it for',
-      choices: [...(nowHeld ? [nowHeld] : []), ...found.map(({ other }) => [String(other.id), choiceWords(other)] as const)],
-    }),
-  ),
+const LET_GO: readonly [string, string] = ['none', 'Do not hold it'];
+
+const heldFields = ({ near, far }: Choices, nowHeld: readonly [string, string] | null) => ({
+  held_for: choiceField({
+    label: 'Hold it for',
+    choices: [LET_GO, ...(nowHeld ? [nowHeld] : []), ...near.map(({ other }) => choiceOf(other))],
+  }),
+  other: optional(choiceField({ label: 'Or for another operation', choices: far.map(choiceOf) })),
 });
 
-/** The operation that it is held for, where the list of candidates leaves it out. */
-async function heldNow(db: Db, { line }: Work, found: readonly Candidate[]): Promise<readonly [string, string] | null> {
-  if (line.held_for_id === null || found.some(({ other }) => other.id === line.held_for_id)) return null;
+/** The operation that it is held for, where it is not among the near ones. */
+async function heldNow(db: Db, { line }: Work, { near }: Choices): Promise<readonly [string, string] | null> {
+  if (line.held_for_id === null || near.some(({ other }) => other.id === line.held_for_id)) return null;
   return [String(line.held_for_id), (await operation(db, line.held_for_id)).title];
 }
 
-const hintOf = (found: readonly Candidate[], value: string): string => {
-  const one = found.find(({ other }) => String(other.id) === value);
+const hintOf = ({ near }: Choices, value: string): string => {
+  const one = near.find(({ other }) => String(other.id) === value);
   return one ? `Does it delay anything? ${one.holding.why} ${one.holding.choices.hold}` : '';
 };
 
-const LET_GO = 'Do not hold it';
-
-function pageOf(work: Work, found: readonly Candidate[], fields: ReturnType<typeof heldFields>, tried: Tried, rev: number) {
+function pageOf(work: Work, found: Choices, fields: ReturnType<typeof heldFields>, tried: Tried, rev: number) {
   const page = formPage({
     head: operationHead(work, 'Hold for another operation'),
-    says: found[0]?.holding.choices.now ?? 'Nothing else is being made that this could be held for.',
+    says: found.near[0]?.holding.choices.now ?? '',
     action: to.operationHold(work.line.id),
     act: 'Save',
     fields,
@@ -88,22 +100,20 @@ function pageOf(work: Work, found: readonly Candidate[], fields: ReturnType<type
     hidden: [{ name: 'rev', value: String(rev) }],
     back: { says: 'Back', href: to.operation(work.line.id) },
   });
-  const hinted = (choice: ChoiceView): ChoiceView =>
-    choice.value === '' ? { ...choice, says: LET_GO } : { ...choice, hint: hintOf(found, choice.value) };
-  const groups = page.form.groups.map((group) => ({
-    ...group,
-    fields: group.fields.map((field) => ({ ...field, kind: 'rows' as const, label: 'Hold it for', choices: field.choices.map(hinted) })),
-  }));
+  const hinted = (choice: ChoiceView): ChoiceView => ({ ...choice, hint: hintOf(found, choice.value) });
+  const asRows = (field: FieldView): FieldView =>
+    field.name === 'held_for' ? { ...field, kind: 'rows', choices: field.choices.map(hinted) } : { ...field, kind: 'list' };
+  const groups = page.form.groups.map((group) => ({ ...group, fields: group.fields.map(asRows) }));
   return { ...page, form: { ...page.form, groups } };
 }
 
 async function asked(visit: Visit) {
   const work = await operationWork(visit);
-  const found = await candidates(visit.db, work);
+  const found = await choicesFor(visit.db, work);
   return { work, found, fields: heldFields(found, await heldNow(visit.db, work, found)) };
 }
 
-const typedNow = ({ line }: Work): Typed => ({ held_for: line.held_for_id === null ? '' : String(line.held_for_id) });
+const typedNow = ({ line }: Work): Typed => ({ held_for: line.held_for_id === null ? LET_GO[0] : String(line.held_for_id), other: '' });
 
 export async function askHold(visit: Visit): Promise<Result> {
   const { work, found, fields } = await asked(visit);
@@ -114,7 +124,8 @@ export async function hold(visit: Visit): Promise<Result> {
   const { work, found, fields } = await asked(visit);
   const read = readForm(visit.body, fields);
   if (!read.ok) return show('routings/form', pageOf(work, found, fields, read, sentRev(visit)), 422);
-  const other = read.value.held_for === null ? null : Number(read.value.held_for);
+  const chosen = read.value.other ?? read.value.held_for;
+  const other = chosen === LET_GO[0] ? null : Number(chosen);
   const { line } = work;
   try {
     await holdFor(visit.db, line.id, sentRev(visit), other);

@@ -14,7 +14,7 @@ export const leaveFields = (lines: readonly OperationLine[]) => ({
       choices: lines.filter(({ state }) => state !== 'struck out').map(({ id, title }) => [String(id), title] as const),
     }),
   ),
-  note: noteField({ label: 'A word for next time', hint: 'What is set, what is not; may stay empty.' }),
+  note: noteField({ label: 'A word for next time', hint: 'What is set, what is not.' }),
 });
 
 /** The operation at which one probably stops: the one said before, else the first that is ready, else the first to do. */

@@ -1,4 +1,7 @@
 import { machines } from '../../db/machines.ts';
+import type { OperationLine } from '../../db/operations.ts';
+import type { Figure } from '../../lib/figure/figure.ts';
+import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
@@ -15,13 +18,20 @@ export function dialUnit(place: string, machine: Machine | null): LengthUnit | n
   return dial?.unit ?? null;
 }
 
-/** A size in the dial's own unit, alone. */
-function inDialUnit(figure: FigureView, unit: LengthUnit | null): Pick<FigureView, 'text' | 'unit'> {
-  const [other, otherUnit] = figure.other.split(' ');
-  const isLength = figure.unit === 'in' || figure.unit === 'mm';
-  if (!unit || !isLength || figure.unit === unit || !other || otherUnit !== unit) return { text: figure.text, unit: figure.unit };
-  return { text: other, unit };
+/** A length in the dial's own unit, alone. */
+function inUnit(figure: Figure, unit: LengthUnit | null): Figure {
+  if (!unit || figure.unit === unit || !('length' in figure.value)) return figure;
+  const { places: _usual, ...rest } = figure;
+  return { ...rest, unit };
 }
+
+const lineIn = (line: OperationLine, unit: LengthUnit | null): OperationLine => ({
+  ...line,
+  figures: line.figures.map((stored) => ({ ...stored, figure: inUnit(stored.figure, unit) })),
+});
+
+const plannedIn = (now: PlannedOperation | null, unit: LengthUnit | null): PlannedOperation | null =>
+  now && { ...now, figures: Object.fromEntries(Object.entries(now.figures).map(([key, figure]) => [key, inUnit(figure, unit)])) };
 
 const markWords = ({ mark, was }: FigureView): string => {
   if (mark) return `As ${mark}.`;
@@ -29,27 +39,29 @@ const markWords = ({ mark, was }: FigureView): string => {
 };
 
 /** One figure of an operation. step: from 1; beyond the last it is the last. Null when the operation has no figures. */
-export async function atMachine(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
+export async function machinePage(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
   const { line, now } = work;
-  const figures = figuresShown(line, now);
+  const machine = (await machines(db)).find((one) => one.machine.id === line.setUp.machineId)?.machine ?? null;
+  const unit = dialUnit(line.setUp.place, machine);
+  const figures = figuresShown(lineIn(line, unit), plannedIn(now, unit));
   const at = Math.min(Math.max(step, 1), figures.length);
   const figure = figures[at - 1];
   if (!figure) return null;
-  const machine = (await machines(db)).find((one) => one.machine.id === line.setUp.machineId)?.machine ?? null;
   const caution = line.cautions.find(({ weight }) => weight === 'danger') ?? line.cautions[0];
   const view: AtMachineView = {
     step: `${at} of ${figures.length}`,
     name: figure.name,
-    ...inDialUnit(figure, dialUnit(line.setUp.place, machine)),
+    text: figure.text,
+    unit: figure.unit,
     words: figure.words,
     limits: figure.limits,
     says: markWords(figure),
     caution: at === 1 && caution ? cautionView(caution) : null,
-    earlier: at > 1 ? { says: 'Back', href: to.atMachine(line.id, at - 1) } : null,
+    earlier: at > 1 ? { says: 'Back', href: to.atMachine(line.id, at - 1) } : { says: 'Out', href: to.operation(line.id) },
     later:
       at < figures.length
         ? { says: 'Next', href: to.atMachine(line.id, at + 1) }
         : { says: 'Measure, done', href: `${to.operation(line.id)}#measure` },
   };
-  return { ...operationHead(work, `${work.part.mark} · ${line.title}`), at: view };
+  return { ...operationHead(work, work.part.mark), at: view };
 }

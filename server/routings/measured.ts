@@ -61,7 +61,7 @@ export const measureFields = (line: OperationLine): Readonly<Record<string, Fiel
   Object.fromEntries(measurable(line).map((one) => [fieldName(one.measure), measureField(one)]));
 
 export const minutesField = optional(
-  countField({ label: 'Minutes taken', hint: 'For the next time; may stay empty.', unit: 'min', limits: { least: 0, most: MOST_MINUTES } }),
+  countField({ label: 'Minutes taken', hint: 'For the next time.', unit: 'min', limits: { least: 0, most: MOST_MINUTES } }),
 );
 
 /** As the record would fill the boxes in now. */

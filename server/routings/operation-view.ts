@@ -84,8 +84,8 @@ function linksOf({ line, routing, part: own }: Work, canChange: boolean): LinkVi
 
 const minutesOf = (line: OperationLine): string =>
   line.minutes_taken === null
-    ? `planned ${timeWords(line.minutes_planned)}`
-    : `planned ${timeWords(line.minutes_planned)}, took ${timeWords(line.minutes_taken)}`;
+    ? `Planned ${timeWords(line.minutes_planned)}.`
+    : `Planned ${timeWords(line.minutes_planned)}, took ${timeWords(line.minutes_taken)}.`;
 
 /** What may be changed at an operation: nothing on a device that only looks, nor on a routing that is closed. */
 function changing(work: Work, tried: Tried, canChange: boolean) {
@@ -109,10 +109,9 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
     ...workHead(work, `${at + 1}. ${line.title}`, stateView(line)),
     setUp: line.setUp.says,
     minutes: minutesOf(line),
-    state: stateView(line),
     waits: firstOfAll(line.waits.map(waitWords)),
     notes: line.notes,
-    needs: needsTable([line], 'What it needs'),
+    needs: needsTable([line], 'What it needs', 'one'),
     cautions: line.cautions.map(cautionView),
     figures: figuresShown(line, now),
     stale: staleView(own, { routingId: line.routing_id, trusted: canAccept, back: to.operation(line.id) }),

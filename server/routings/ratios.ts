@@ -1,8 +1,13 @@
 import { itemsOfSet } from '../../db/items.ts';
 import { type PartLine, partsOfSet } from '../../db/parts.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import { costOfMissing } from '../../lib/trains/missing-cost.ts';
+import { costOfMissing, type MissingCost } from '../../lib/trains/missing-cost.ts';
+import { wheelsKey } from '../../lib/trains/ratio-count.ts';
+import { remembered } from '../sums/remember.ts';
 import type { Db } from '../visit.ts';
+
+/** Counted once for the same wheels. */
+const counted = remembered<MissingCost>();
 
 type Ratios = { readonly today: number; readonly withIt: number };
 
@@ -14,7 +19,8 @@ export async function ratiosWith(db: Db, { set_id, stored }: PartLine): Promise<
   const [places, things] = [await partsOfSet(db, set_id), await itemsOfSet(db, set_id)];
   const drawer = teethOf(things.filter(({ kind }) => kind === 'wheel'));
   try {
-    const { oneOfEach, afterEach } = costOfMissing({ belongs: teethOf(places), drawer });
+    const asked = { belongs: teethOf(places), drawer };
+    const { oneOfEach, afterEach } = counted(`${wheelsKey(asked.belongs)}|${wheelsKey(drawer)}`, () => costOfMissing(asked));
     const then = afterEach.find(({ teeth }) => teeth === stored.gear.teeth);
     return then ? { today: oneOfEach.today.distinct, withIt: then.oneOfEach.distinct } : null;
   } catch (error) {

@@ -2,7 +2,7 @@ import type { OperationLine } from '../../db/operations.ts';
 import { operationsOf } from '../../db/operations.ts';
 import { part } from '../../db/parts.ts';
 import { closeRouting, routing } from '../../db/routings.ts';
-import { sharedSetUps } from '../../db/today.ts';
+import { type SharedSetUp, sharedSetUps } from '../../db/today.ts';
 import { workOperations } from '../../db/work-operations.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { PlannedPart } from '../../lib/routing/shared-set-ups.ts';
@@ -11,8 +11,9 @@ import { sentRev } from '../asked.ts';
 import { recordId } from '../record-id.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
-import { atMachine } from './machine-view.ts';
+import { machinePage } from './machine-view.ts';
 import { operationView } from './operation-view.ts';
+import { ratiosWith } from './ratios.ts';
 import { sectionOf } from './section.ts';
 import { setUpsView } from './set-ups-view.ts';
 import { operationWork, routingWork, workHead } from './work.ts';
@@ -31,7 +32,7 @@ export const operation = async (visit: Visit): Promise<Result> =>
 /** One figure at a time; an operation without figures is shown whole. */
 export async function machineSide(visit: Visit): Promise<Result> {
   const work = await operationWork(visit);
-  const page = await atMachine(visit.db, work, Number(visit.query['step']) || 1);
+  const page = await machinePage(visit.db, work, Number(visit.query['step']) || 1);
   return page ? show('routings/at-machine', page) : { go: to.operation(work.line.id) };
 }
 
@@ -62,13 +63,17 @@ async function plannedParts(db: Db, routings: readonly { readonly routingId: num
 
 const MOST_SET_UPS = 20;
 
-/** Operations of different parts that share a set-up. */
-export async function setUps(visit: Visit): Promise<Result> {
-  const shared = await sharedSetUps(visit.db, MOST_SET_UPS);
-  const all = new Map(
-    shared.flatMap(({ work }) => work).map((line) => [line.routing_id, { routingId: line.routing_id, partId: line.part_id }]),
-  );
-  return show('routings/set-ups', setUpsView(shared, await plannedParts(visit.db, [...all.values()]), await workOperations(visit.db)));
+const atMachine = ({ setUp }: SharedSetUp): boolean => setUp.place === 'lathe' || setUp.place === 'mill';
+
+/** Operations of different parts that share a set-up at a machine. */
+export async function setUps({ db }: Visit): Promise<Result> {
+  const shared = (await sharedSetUps(db, MOST_SET_UPS)).filter(atMachine);
+  const lines = shared.flatMap(({ work }) => work);
+  const all = new Map(lines.map((line) => [line.routing_id, { routingId: line.routing_id, partId: line.part_id }]));
+  const ratios = new Map<number, Awaited<ReturnType<typeof ratiosWith>>>();
+  for (const { partId } of all.values()) ratios.set(partId, await ratiosWith(db, await part(db, partId)));
+  const operations = shared.length > 0 ? await workOperations(db) : [];
+  return show('routings/set-ups', setUpsView({ shared, parts: await plannedParts(db, [...all.values()]), operations, ratios }));
 }
 
 /** Asks once more before a routing is given up. */

@@ -48,21 +48,21 @@ function minutesOf(lines: readonly OperationLine[]): string {
 }
 
 /** Every need of the work still to be done, once, in the order in which it is needed, and the tool that meets it. */
-export function needsTable(lines: readonly OperationLine[], title: string): TableView | null {
+export function needsTable(lines: readonly OperationLine[], title: string, of: 'one' | 'all'): TableView | null {
   const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
   const all = open.flatMap((line) => line.needs.map((need) => ({ line, need, says: needWords(need.need) })));
   const once = all.filter((one, at) => all.findIndex(({ says }) => says === one.says) === at);
   if (once.length === 0) return null;
   return {
     title,
-    heads: heads(['Needs', 'name'], ['State', 'state'], ['Met by', 'words'], ['First at', 'words']),
+    heads: heads(['Needs', 'name'], ['State', 'state'], ['Met by', 'words'], ...(of === 'all' ? [['First at', 'words'] as const] : [])),
     rows: once.map(({ line, need, says }, at) => ({
       id: `need-${at}`,
       cells: [
         cell(says),
         stateCell(need.tool_id === null ? { kind: 'waits', says: 'waited for' } : { kind: 'here', says: 'here' }),
         need.tool_id === null ? cell('nothing yet') : linkCell(need.tool_name ?? '', to.tool(need.tool_id)),
-        cell(line.title),
+        ...(of === 'all' ? [cell(line.title)] : []),
       ],
     })),
     empty: '',
@@ -127,7 +127,7 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today,
     stale: staleView(changesSince(today), { routingId: row.id, trusted: visit.trusted, back }),
     groups: bySetUp(lines),
     empty: lines.length === 0 && visit.trusted ? nothing(row) : null,
-    needs: needsTable(lines, 'Tooling it needs'),
+    needs: needsTable(lines, 'Tooling it needs', 'all'),
     leftOff: await leftOff(visit, row, lines, back),
     links: linksOf(visit, row, lines),
   };

@@ -1,7 +1,9 @@
 import type { SharedSetUp as SharedLines, WorkLine } from '../../db/today.ts';
+import type { KeyedWork } from '../../db/work-operations.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { holdingDelays } from '../../lib/planning/holding.ts';
-import type { ShopOperation } from '../../lib/planning/today.ts';
+import { statesOf } from '../../lib/planning/states.ts';
+import type { OperationState } from '../../lib/planning/work.ts';
 import { type PlannedPart, sharedSetUps as whatDiffers } from '../../lib/routing/shared-set-ups.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
@@ -11,6 +13,12 @@ import type { SharedView } from './view-model.ts';
 import { timeWords } from './words.ts';
 
 type Differing = ReturnType<typeof whatDiffers>[number];
+
+type Planning = {
+  readonly operations: readonly KeyedWork[];
+  readonly states: ReadonlyMap<number, OperationState>;
+  readonly ratios: ReadonlyMap<number, { readonly today: number; readonly withIt: number } | null>;
+};
 
 const STATES: Readonly<Record<WorkLine['state'], StateView>> = {
   ready: { kind: 'ready', says: 'ready' },
@@ -70,31 +78,56 @@ function commonWords(differing: Differing | undefined): string {
   return [...needs, ...figures.map(({ name, shown }) => `${name} ${shown}`)].join(' · ');
 }
 
-/** Whether holding the one that is nearer for the other delays anything, pair by pair of parts. */
-function holdingWords(work: readonly WorkLine[], operations: readonly ShopOperation[]): string[] {
-  const firsts = [...new Map([...work].reverse().map((line) => [line.part_id, line])).values()].reverse();
-  const pairs = firsts.flatMap((one) => firsts.filter((other) => other !== one).map((other) => [one, other] as const));
-  return pairs.flatMap(([one, other]) => {
-    try {
-      const { why, delays, choices } = holdingDelays({ hold: one.operation_id, heldFor: other.operation_id, operations });
-      const asks = `Does holding ${one.part_mark} for ${other.part_mark} delay anything?`;
-      return [delays ? `${asks} ${why} ${choices.now} ${choices.hold}` : `${asks} ${why}`];
-    } catch (error) {
-      if (error instanceof DomainError) return [];
-      throw error;
-    }
+/** The work of one part in a set-up, in order. */
+type Mine = { readonly partId: number; readonly mark: string; readonly lines: readonly KeyedWork[] };
+
+function byPart(work: readonly WorkLine[], operations: readonly KeyedWork[]): Mine[] {
+  const parts = new Map(work.map((line) => [line.part_id, line.part_mark]));
+  return [...parts].map(([partId, mark]) => {
+    const ids = work.filter((line) => line.part_id === partId).map((line) => line.operation_id);
+    return { partId, mark, lines: operations.filter(({ id }) => ids.includes(id)) };
   });
+}
+
+/** The first operation at which all is lacking that the part lacks in this set-up: what the other would have to wait for. */
+function lackingMost({ lines }: Mine, states: ReadonlyMap<number, OperationState>): KeyedWork | undefined {
+  const lacks = ({ id }: KeyedWork): number => states.get(id)?.waits.filter((wait) => wait.for === 'tool').length ?? 0;
+  return [...lines].sort((a, b) => lacks(b) - lacks(a) || a.place - b.place)[0];
+}
+
+function pairWords(mine: Mine, theirs: Mine, { operations, states, ratios }: Planning): string[] {
+  const other = lackingMost(theirs, states);
+  const own = mine.lines.find(({ key }) => key !== null && key === other?.key) ?? mine.lines[0];
+  if (!own || !other) return [];
+  try {
+    const { why, delays, choices } = holdingDelays({
+      hold: own.id,
+      heldFor: other.id,
+      operations,
+      ratios: ratios.get(mine.partId) ?? null,
+    });
+    return [`Hold ${mine.mark} for ${theirs.mark}: does that delay anything? ${why}${delays ? ` ${choices.now} ${choices.hold}` : ''}`];
+  } catch (error) {
+    if (error instanceof DomainError) return [];
+    throw error;
+  }
+}
+
+/** Whether holding one part for another delays anything, pair by pair. */
+function holdingWords(work: readonly WorkLine[], planning: Planning): string[] {
+  const parts = byPart(work, planning.operations);
+  return parts.flatMap((mine) => parts.filter((other) => other !== mine).flatMap((theirs) => pairWords(mine, theirs, planning)));
 }
 
 const MOST_PAIRS = 6;
 
-function sharedView({ setUp, work }: SharedLines, differing: Differing | undefined, operations: readonly ShopOperation[]): SharedView {
+function sharedView({ setUp, work }: SharedLines, differing: Differing | undefined, planning: Planning): SharedView {
   return {
     says: setUp.says,
     common: commonWords(differing),
     differs: differsTable(differing),
     work: workTable(work),
-    holding: holdingWords(work, operations).slice(0, MOST_PAIRS),
+    holding: holdingWords(work, planning).slice(0, MOST_PAIRS),
     links: [
       { says: 'Print one set-up sheet for these parts', href: to.setUpSheet(work.map((line) => line.operation_id)) },
       ...work
@@ -111,18 +144,22 @@ const nothing: EmptyView = {
   drawing: '',
 };
 
-export function setUpsView(
-  shared: readonly SharedLines[],
-  parts: readonly PlannedPart[],
-  operations: readonly ShopOperation[],
-): PageData<'routings/set-ups'> {
+/** ratios: of the set of each part, today and with it made. */
+export type Asked = {
+  readonly shared: readonly SharedLines[];
+  readonly parts: readonly PlannedPart[];
+  readonly operations: readonly KeyedWork[];
+  readonly ratios: Planning['ratios'];
+};
+
+export function setUpsView({ shared, parts, operations, ratios }: Asked): PageData<'routings/set-ups'> {
   const differing = whatDiffers(parts);
-  const atMachines = shared.filter(({ setUp }) => setUp.place !== 'bench');
-  const groups = atMachines.map((one) =>
+  const planning = { operations, ratios, states: new Map(statesOf(operations).map((state) => [state.id, state])) };
+  const groups = shared.map((one) =>
     sharedView(
       one,
       differing.find(({ setUp }) => setUp.key === one.setUp.key),
-      operations,
+      planning,
     ),
   );
   return {

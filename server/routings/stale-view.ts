@@ -35,6 +35,7 @@ export function staleView(changes: readonly Changed[], asking: Accepting): Stale
   const keys = changes.map(({ key }) => key);
   return {
     says: changes.length === 1 ? ONE : many(changes.length),
+    canAccept: asking.trusted,
     changes: changes.map((one) => changed(one, asking)),
     acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length}`, 'main') : null,
   };

@@ -35,7 +35,12 @@ export type ChangedView = {
   readonly now: string;
   readonly accept: ButtonView | null;
 };
-export type StaleView = { readonly says: string; readonly changes: readonly ChangedView[]; readonly acceptAll: ButtonView | null };
+export type StaleView = {
+  readonly says: string;
+  readonly canAccept: boolean;
+  readonly changes: readonly ChangedView[];
+  readonly acceptAll: ButtonView | null;
+};
 
 /** Where work was left, and the form to say so now. form: null where one may only look. */
 export type LeftOffView = { readonly says: string; readonly note: string; readonly href: string; readonly form: FormView | null };
@@ -71,7 +76,6 @@ export interface RoutingViews {
   'routings/operation': Page & {
     setUp: string;
     minutes: string;
-    state: StateView;
     waits: string;
     notes: string;
     needs: TableView | null;

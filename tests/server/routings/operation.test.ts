@@ -164,7 +164,7 @@ describe('an operation on its page', () => {
     const held = await post(`/operations/${mine.id}/hold`, { rev: String(mine.rev), held_for: String(theirs.id) });
     expect(held.statusCode).toBe(303);
     expect((await get(`/operations/${mine.id}`)).body).toContain('is-held');
-    await post(`/operations/${mine.id}/hold`, { rev: String((await line(second, 'cutter-on-arbor')).rev), held_for: '' });
+    await post(`/operations/${mine.id}/hold`, { rev: String((await line(second, 'cutter-on-arbor')).rev), held_for: 'none' });
     expect((await line(second, 'cutter-on-arbor')).held_for_id).toBeNull();
     expect((await post(`/operations/${mine.id}/hold`, { rev: '1', held_for: '999999' })).statusCode).toBe(422);
   });
