@@ -126,7 +126,7 @@ function bodyWords({ body }: Gear, unit: LengthUnit): string {
   return rings.length === 0 ? 'solid from bore to teeth' : rings.join('; ');
 }
 
-function wheelFacts({ stored, condition, hardness }: ItemLine) {
+function wheelFacts({ stored, condition, hardness, trust }: ItemLine) {
   if (!stored) return [];
   const { gear } = stored;
   const [looked, test] = [conditionOf(condition), fileTestOf(condition)];
@@ -134,6 +134,7 @@ function wheelFacts({ stored, condition, hardness }: ItemLine) {
   return [
     { label: 'System', says: gear.system.name },
     { label: 'Metal', says: bodyWords(gear, unitOfPitch(gear.pitch)) },
+    { label: 'Trust', says: trust === 'unknown' ? 'not known' : trust },
     { label: 'Condition', says: conditionText(looked) },
     { label: 'Hardness', says: tried.length === 0 ? hardness : `${hardness} (file: ${tried.join(', ')})` },
   ];
@@ -275,11 +276,10 @@ function buttonsOf(item: Item): ButtonView[] {
 function cellsOf(line: ItemLine): TitleCell[] {
   const said = (label: string, says: string, href = ''): TitleCell[] => (says === '' ? [] : [{ label, says, href, state: null }]);
   return [
-    ...said('Kind', KIND_WORDS[line.kind].one),
+    ...(line.kind === 'casting' || line.kind === 'other' ? said('Kind', KIND_WORDS[line.kind].one) : []),
     ...said('Known by', itemKnownBy(line)),
     { label: 'State', says: '', href: '', state: itemState(line) },
     ...said('Kept in', line.kept_in),
-    ...(line.kind === 'wheel' ? said('Trust', line.trust) : []),
   ];
 }
 

@@ -23,8 +23,9 @@ export function itemName(line: ItemLine): string {
 /** "8 DP, 14½°" of a wheel, "6.5 in left" of a bar. */
 export function itemKnownBy(line: ItemLine): string {
   if (line.stored) {
-    const { pitch, system } = line.stored.gear;
-    return `${printPitch(pitch)}, ${angleWords(system.angle)}`;
+    const { teeth, pitch, system } = line.stored.gear;
+    const count = line.name === '' ? '' : `${teeth} teeth, `;
+    return `${count}${printPitch(pitch)}, ${angleWords(system.angle)}`;
   }
   if (line.kind !== 'stock') return line.material;
   const left = barSize(line.length_nm, line.length_form);
