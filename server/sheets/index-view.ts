@@ -23,7 +23,7 @@ const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
 
 /** The move that the table walks by. Throws DomainError while no circle serves. */
-export function moveFor({ operations, part: { mark } }: Work): IndexMove {
+export function moveFor({ operations, part: { mark } }: Pick<Work, 'operations' | 'part'>): IndexMove {
   const move = moveOf(operations);
   if (move) return move;
   throw new DomainError({

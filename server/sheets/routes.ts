@@ -8,7 +8,7 @@ import { printedBy } from './paper.ts';
 import { routeSheet } from './route-view.ts';
 import { setUpSheet as setUpView } from './set-up-view.ts';
 import { teethView } from './teeth-view.ts';
-import { sharedWork, teethOf, workOfOperation, workOfPart } from './work.ts';
+import { countingOf, sharedWork, teethOf, workOfOperation, workOfPart } from './work.ts';
 
 /** The routing of one part on paper. */
 export async function partSheet(visit: Visit): Promise<Result> {
@@ -42,7 +42,7 @@ export async function setUpSheet(visit: Visit): Promise<Result> {
 }
 
 async function counting({ db, params }: Visit) {
-  const { work, own } = await workOfOperation(db, recordId('operation', params['id']));
+  const { work, own } = await countingOf(db, recordId('operation', params['id']));
   const all = await ticked(db, work.operations, teethOf(work));
   return { work, own: passAt(all, own), all };
 }

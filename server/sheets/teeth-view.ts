@@ -5,7 +5,7 @@ import type { AtMachineView, ButtonView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
 import { type Mark, markOf, nextMark, type Pass } from './passes.ts';
-import type { Work } from './work.ts';
+import type { Counting } from './work.ts';
 
 const NAMES = { nick: 'Nick', rough: 'Rough', finish: 'Finish' } as const;
 const DONE = { nick: 'nicked', rough: 'cut', finish: 'cut' } as const;
@@ -36,9 +36,23 @@ function landsIn({ mark, hole }: Mark, { turns }: IndexMove): string {
   return `${turned}hole ${hole}`;
 }
 
-const NO_LINKS = { earlier: null, later: null } as const;
+const AGAIN = 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.';
 
-function working(pass: Pass, mark: Mark, move: IndexMove, done: number): AtMachineView {
+/** A pass before this one that is not done: it comes first. */
+function before(pass: Pass, all: readonly Ticked[]): string {
+  const at = all.findIndex((one) => one.pass.operation.id === pass.operation.id);
+  const open = all.slice(0, at).find((one) => nextMark(one.pass, one.ticks) !== null);
+  return open ? `${NAMES[open.pass.kind]} comes first: ${open.ticks.length} of ${open.pass.marks} done.` : '';
+}
+
+/** The pass that comes after this one. */
+function after(pass: Pass, all: readonly Ticked[]): AtMachineView['later'] {
+  const next = all[all.findIndex((one) => one.pass.operation.id === pass.operation.id) + 1];
+  return next ? { says: NAMES[next.pass.kind], href: to.teeth(next.pass.operation.id) } : null;
+}
+
+function working(pass: Pass, mark: Mark, move: IndexMove, all: readonly Ticked[]): AtMachineView {
+  const done = all.find((one) => one.pass.operation.id === pass.operation.id)?.ticks.length ?? 0;
   return {
     step: `${passName(pass, mark)} · ${done} of ${pass.marks} done`,
     name: toothName(mark),
@@ -46,13 +60,14 @@ function working(pass: Pass, mark: Mark, move: IndexMove, done: number): AtMachi
     unit: '',
     words: true,
     limits: comesTo(mark, move),
-    says: mark.again ? 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.' : '',
+    says: mark.again ? AGAIN : before(pass, all),
     caution: null,
-    ...NO_LINKS,
+    earlier: null,
+    later: null,
   };
 }
 
-const finished = (pass: Pass): AtMachineView => ({
+const finished = (pass: Pass, all: readonly Ticked[]): AtMachineView => ({
   step: `${NAMES[pass.kind]} · all ${pass.marks} done`,
   name: 'This pass is done',
   text: `${pass.teeth} teeth ${DONE[pass.kind]}`,
@@ -62,7 +77,8 @@ const finished = (pass: Pass): AtMachineView => ({
   says:
     pass.kind === 'nick' ? `Nick ${pass.marks} must lie in nick 1 before anything deeper is cut.` : 'Measure before the wheel comes off.',
   caution: null,
-  ...NO_LINKS,
+  earlier: null,
+  later: after(pass, all),
 });
 
 function passLines(all: readonly Ticked[], here: number): PageData<'sheets/teeth'>['passes'] {
@@ -75,7 +91,13 @@ function passLines(all: readonly Ticked[], here: number): PageData<'sheets/teeth
 }
 
 /** The page at the mill: which tooth now, the hole to land in, one button that names what it marks. mayChange: this device may tick. */
-export function teethView(work: Work, own: Ticked, all: readonly Ticked[], move: IndexMove, mayChange: boolean): PageData<'sheets/teeth'> {
+export function teethView(
+  work: Counting,
+  own: Ticked,
+  all: readonly Ticked[],
+  move: IndexMove,
+  mayChange: boolean,
+): PageData<'sheets/teeth'> {
   const { pass, ticks } = own;
   const [next, last] = [nextMark(pass, ticks), Math.max(0, ...ticks)];
   const mark = next === null ? null : markOf(pass, move, next);
@@ -87,7 +109,7 @@ export function teethView(work: Work, own: Ticked, all: readonly Ticked[], move:
     place: '',
     back: { says: work.part.mark, href: to.part(work.part.id) },
     titleBlock: [],
-    at: mark ? working(pass, mark, move, ticks.length) : finished(pass),
+    at: mark ? working(pass, mark, move, all) : finished(pass, all),
     cut,
     backOne: last > 0 && mayChange ? button(to.toothBack(id), last, `Back one: ${lastName} is not ${DONE[pass.kind]}`, 'other') : null,
     passes: passLines(all, id),
