@@ -29,7 +29,7 @@ export type ToolUse = Pick<Row<'operation'>, 'id' | 'title' | 'routing_id'> & {
   readonly part_name: string;
 };
 
-/** The operations still to be done that count on a tool, oldest first; 50 at most. */
+/** The operations still to be done that count on a tool, oldest first; 500 at most. */
 export const workThatWants = (db: Executor, toolId: number): Promise<ToolUse[]> =>
   open(db)
     .innerJoin('part', 'part.id', 'routing.part_id')
@@ -40,5 +40,5 @@ export const workThatWants = (db: Executor, toolId: number): Promise<ToolUse[]> 
     .where(stillToDo)
     .distinct()
     .orderBy('operation.id')
-    .limit(50)
+    .limit(500)
     .execute();

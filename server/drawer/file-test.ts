@@ -3,9 +3,9 @@ import type { Hardness } from '../../lib/gears/gear.ts';
 
 /** Where a file is tried on a wheel. */
 export const FILE_PLACES = ['tip', 'root', 'web', 'bore'] as const;
-export type FilePlace = (typeof FILE_PLACES)[number];
+type FilePlace = (typeof FILE_PLACES)[number];
 export const FILE_WORDS = ['not tried', 'bites', 'skates'] as const;
-export type FileWord = (typeof FILE_WORDS)[number];
+type FileWord = (typeof FILE_WORDS)[number];
 export type FileTest = Readonly<Record<FilePlace, FileWord>>;
 
 export const NOT_TRIED: FileTest = { tip: 'not tried', root: 'not tried', web: 'not tried', bore: 'not tried' };

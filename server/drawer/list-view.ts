@@ -7,7 +7,7 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { choiceField, optional, readField, tickField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
-import type { Problems, Typed, ValuesOf } from '../forms/form.ts';
+import type { Problems, Typed } from '../forms/form.ts';
 import type { EmptyView, FormView, LinkView, PagerView, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import { ITEM_KINDS, KIND_WORDS } from './forms.ts';
@@ -36,7 +36,6 @@ export const askFields = {
     }),
   ),
 };
-export type Asked = ValuesOf<typeof askFields>;
 
 const SHOWN = ['kind', 'pitch', 'spares', 'gone', 'by'] as const;
 

@@ -7,7 +7,7 @@ import { fieldGroup } from '../forms/field-view.ts';
 import type { Problems, Typed, ValuesOf } from '../forms/form.ts';
 import type { FieldGroup } from '../page.ts';
 
-export const SPAN = 'span';
+const SPAN = 'span';
 
 /** What can be read on a wheel, and what it is called. The walls have a form of their own. */
 const WHAT: readonly (readonly [string, string])[] = [

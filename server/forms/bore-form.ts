@@ -6,7 +6,7 @@ import { choiceField, countField, type Field, lengthField, optional } from './fi
 import type { Problems, Typed, ValuesOf } from './form.ts';
 
 /** Sizes of a wheel and its bore. */
-export const SIZES: Readonly<Record<LengthUnit, { readonly least: number; readonly most: number }>> = {
+const SIZES: Readonly<Record<LengthUnit, { readonly least: number; readonly most: number }>> = {
   in: { least: 0.01, most: 200 },
   mm: { least: 0.2, most: 5000 },
 };

@@ -2,6 +2,7 @@ import type { ToolUse } from '../../db/needs-again.ts';
 import type { ToolLine } from '../../db/tools.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
+import { cell, heads, linkCell } from '../cells.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
@@ -158,34 +159,32 @@ function lendForm(line: ToolLine, typed: Typed, problems: Problems): FoldedForm 
   });
 }
 
+/** One line for each part whose work counts on it, with the first operation that does. */
 function useTable(use: readonly ToolUse[]): TableView | null {
   if (use.length === 0) return null;
+  const parts = [...new Set(use.map((work) => work.part_id))].map((id) => use.filter((work) => work.part_id === id));
   return {
     title: 'Work that counts on it',
-    heads: [
-      { says: 'Operation', as: 'name' },
-      { says: 'Part', as: 'words' },
-    ],
-    rows: use.map((work) => ({
-      id: `work-${work.id}`,
-      cells: [
-        { text: work.title, unit: '', href: to.part(work.part_id), state: null },
-        { text: `${work.part_mark} ${work.part_name}`, unit: '', href: '', state: null },
-      ],
-    })),
+    heads: heads(['Part', 'name'], ['Operations', 'words'], ['First', 'words']),
+    rows: parts.flatMap((works) => {
+      const [first] = works;
+      if (!first) return [];
+      const name = linkCell(`${first.part_mark} ${first.part_name}`, to.part(first.part_id));
+      return [{ id: `work-${first.id}`, cells: [name, cell(String(works.length)), cell(first.title)] }];
+    }),
     empty: '',
   };
 }
 
 function cellsOf(line: ToolLine, trusted: boolean): TitleCell[] {
   const { row } = line;
-  const cell = (label: string, says: string): TitleCell[] => (says === '' ? [] : [{ label, says, href: '', state: null }]);
+  const said = (label: string, says: string): TitleCell[] => (says === '' ? [] : [{ label, says, href: '', state: null }]);
   return [
-    ...cell('Kind', formOfKind(row.kind).one),
+    ...said('Kind', formOfKind(row.kind).one),
     { label: 'State', says: '', href: '', state: stateOf(line) },
-    ...cell('Kept in', row.kept_in),
-    ...(trusted ? [...cell('Belongs to', row.owner), ...cell('Lent to', row.here === 0 ? row.lent_to : '')] : []),
-    ...cell('Due back', row.due_on ?? ''),
+    ...said('Kept in', row.kept_in),
+    ...(trusted ? [...said('Belongs to', row.owner), ...said('Lent to', row.here === 0 ? row.lent_to : '')] : []),
+    ...said('Due back', row.due_on ?? ''),
   ];
 }
 
