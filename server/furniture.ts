@@ -23,7 +23,7 @@ function wayBack(sent: unknown): LinkView | null {
 }
 
 /** The notice in a cookie; null when there is none or it is none of ours. */
-export function readNotice(cookie: string | undefined): NoticeView | null {
+function readNotice(cookie: string | undefined): NoticeView | null {
   if (!cookie) return null;
   try {
     const sent = JSON.parse(decodeURIComponent(cookie)) as { says?: unknown; act?: unknown } | null;

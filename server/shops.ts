@@ -4,7 +4,7 @@ import { emptyShop } from '../db/empty.ts';
 import { openShop, type Shop } from '../db/open.ts';
 import type { Db } from './visit.ts';
 
-export type WhichShop = 'own' | 'demo';
+type WhichShop = 'own' | 'demo';
 
 /**
  * The owner's shop and the invented one: two files, of which one is open to visitors. Whatever is done in the invented shop
