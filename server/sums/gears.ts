@@ -56,7 +56,7 @@ export const overField = optional(
 
 const EXAMPLE = { teeth: '22', pitch: '8 DP', system: 'full-14.5' };
 
-export const gearBlankSum = sum({
+const gearBlankSum = sum({
   path: 'gear-blank',
   title: 'Spur gear',
   group: 'Gears',

@@ -2,7 +2,7 @@ import { readDrawer } from '../../lib/blanks/read-drawer.ts';
 import { quoted, type Read, read, unread } from '../../lib/values/read.ts';
 import { type Field, readField } from '../forms/field.ts';
 
-export const MOST_WHEELS = 60;
+const MOST_WHEELS = 60;
 const MOST_LETTERS = 1000;
 
 /** A drawer as people write it, held to what a sum can count. */

@@ -1,7 +1,6 @@
 import { RecordNotFound } from '../../db/changes.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
-import { to } from '../addresses.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
@@ -64,5 +63,3 @@ export function oneSum(visit: Visit): Result {
   });
   return show('sums/sum', view, answer ? 200 : 422);
 }
-
-export const sumAddress = (sum: Sum): string => to.sum(sum.path);

@@ -16,7 +16,7 @@ import type { SumPart } from './sum.ts';
 const TEETH = { least: 4, most: 1000 };
 
 /** How the old root was read, with what stands beside the reading where two are needed. */
-export const readingAsks = {
+const readingAsks = {
   by: choiceField({
     label: 'Old root read by',
     choices: [
@@ -52,7 +52,7 @@ const need = (typed: TypedLength | null, box: 'reading' | 'beside', what: string
 };
 
 /** The reading as lib takes it. Throws DomainError where a size that it needs is not typed. */
-export function readingOf({ by, reading, beside }: ValuesOf<typeof readingAsks>): RootReading | null {
+function readingOf({ by, reading, beside }: ValuesOf<typeof readingAsks>): RootReading | null {
   if (by === 'wall') return { by, wall: need(reading, 'reading', 'wall'), bore: need(beside, 'beside', 'measured bore') };
   if (by === 'across roots') return { by, across: need(reading, 'reading', 'size across the roots') };
   if (by === 'depth') return { by, depth: need(reading, 'reading', 'depth of a space'), jaws: need(beside, 'beside', 'outside') };

@@ -10,7 +10,7 @@ import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page, Tab
 import type { PageData } from '../views.ts';
 import type { Sum } from './sum.ts';
 
-export type SumGroupView = {
+type SumGroupView = {
   readonly title: string;
   readonly sums: readonly { readonly says: string; readonly href: string; readonly tells: string }[];
 };
