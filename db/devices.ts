@@ -52,10 +52,6 @@ export async function deviceOf(db: Executor, token: string): Promise<Row<'device
   return found && found.revoked_on === null ? found : null;
 }
 
-export async function deviceSeen(db: Executor, id: number, now: string): Promise<void> {
-  await db.updateTable('device').set({ seen_on: now }).where('id', '=', id).execute();
-}
-
 /** Takes the right to change from a device; one that lost it before keeps its day. Throws RecordNotFound. */
 export async function revokeDevice(db: Executor, id: number, now: string): Promise<void> {
   await db.updateTable('device').set({ revoked_on: now }).where('id', '=', id).where('revoked_on', 'is', null).execute();

@@ -3,7 +3,7 @@ import { isOwnPath } from './guard/own-path.ts';
 import type { Furniture, LinkView, NoticeView } from './page.ts';
 import type { Visit } from './visit.ts';
 
-export const VERSION = '0.1.0';
+const VERSION = '0.1.0';
 /** The note that the next page shows once. */
 export const NOTICE_COOKIE = 'backgear-notice';
 

@@ -1,7 +1,7 @@
 import { hostname, networkInterfaces } from 'node:os';
 
 /** An address in one form: no IPv4-in-IPv6 prefix, no zone, lower case. */
-export const plainAddress = (address: string): string =>
+const plainAddress = (address: string): string =>
   address
     .toLowerCase()
     .replace(/^::ffff:(?=\d+\.)/, '')
@@ -19,7 +19,7 @@ let last = { at: Number.NEGATIVE_INFINITY, addresses: new Set<string>() };
  * Every address of this machine, loopback among them. Read anew each second, since Wi-Fi comes and goes: asking the system
  * takes some 75 µs, and a request from a phone asks three times.
  */
-export function ownAddresses(): ReadonlySet<string> {
+function ownAddresses(): ReadonlySet<string> {
   const at = performance.now();
   if (at - last.at > FRESH_MS) last = { at, addresses: readAddresses() };
   return last.addresses;
