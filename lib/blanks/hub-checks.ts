@@ -1,5 +1,5 @@
 import { SHRINK_METALS } from '../fits/shrink-materials.data.ts';
-import type { Gear } from '../gears/gear.ts';
+import type { Bore, Gear } from '../gears/gear.ts';
 import { inUnit, type Length, nanometres, ofUnit } from '../values/length.ts';
 import { printNumber } from '../values/print.ts';
 import { type BlankSizes, inWords } from './blank-sizes.ts';
@@ -10,6 +10,7 @@ import type { OldRoot } from './measured-root.sums.ts';
 import { metalCheck } from './metal.ts';
 import { hubDiameter, ringUnderTeeth } from './ring-and-hub.formulas.ts';
 import type { SpareWheel } from './spare-wheel.ts';
+import { boreHole } from './wall.ts';
 
 /** Steps to which a hub is turned: sixteenths of an inch, whole millimetres (judgement). */
 export const HUB_STEPS = { in: 16, mm: 1 } as const;
@@ -48,17 +49,17 @@ function hubSize(hub: Length, root: OldRoot, sizes: BlankSizes, cleanUp: Length)
     : check('outside', 'no', `${says}: too thin, ${WALL_WANTED} are wanted.`);
 }
 
-function hubWall(hub: Length, bore: Length | null, { depth, unit }: BlankSizes): Check {
-  if (bore === null) return check('wall', 'measure first', 'Measure the bore of the spare first.');
-  const wall = nanometres((hub - bore) / 2);
-  const says = `${inWords(wall, unit)} of hub round the bore`;
+function hubWall(hub: Length, hole: Bore | null, { depth, unit }: BlankSizes): Check {
+  if (hole === null) return check('wall', 'measure first', 'Measure the bore of the spare first.');
+  const { reach, over } = boreHole(hole, 'spare', unit);
+  const wall = nanometres(hub / 2 - reach);
+  const says = `${inWords(wall, unit)} of hub round ${over}`;
   return wall >= WALL_WANTED * depth ? check('wall', 'yes', `${says}.`) : check('wall', 'no', `${says}: too thin to carry a ring.`);
 }
 
 /** Everything that is looked at before the middle of a spare carries a ring. */
 export function hubChecks(wanted: Gear, spare: SpareWheel, root: OldRoot, sizes: BlankSizes, hub: Length, cleanUp: Length): Check[] {
   const { unit } = sizes;
-  const bore = spare.gear.bore?.diameter ?? null;
   const ring = { inner: nanometres(Math.max(0, hub - 2 * WALL_WANTED * sizes.depth)), outer: hub };
   const face =
     wanted.face !== null && spare.gear.face !== null && spare.gear.face < wanted.face
@@ -75,7 +76,7 @@ export function hubChecks(wanted: Gear, spare: SpareWheel, root: OldRoot, sizes:
     metalCheck(spare.gear.body, ring, unit, 'ring’s seat'),
     hubHardness(spare),
     boreCheck(wanted.bore, spare.gear.bore, unit).check,
-    hubWall(hub, bore, sizes),
+    hubWall(hub, spare.gear.bore, sizes),
     hubMetal(spare),
     ...face,
   ];

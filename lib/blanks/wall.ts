@@ -14,7 +14,8 @@ type Hole = { readonly reach: Length; readonly over: string; readonly radius: Te
 
 const size = (symbol: string, name: string, length: Length, unit: LengthUnit): Term => oneLength(symbol, name, length, unit, 'measured');
 
-function boreHole(bore: Bore, whose: string, unit: LengthUnit): Hole {
+/** How far from the middle a bore reaches: with its keyway, or to the bottom of its splines. */
+export function boreHole(bore: Bore, whose: string, unit: LengthUnit): Hole {
   const diameter = size('b', `bore of the ${whose}`, bore.diameter, unit);
   const round = { reach: nanometres(bore.diameter / 2), radius: { ...diameter, text: 'b ÷ 2' } };
   if (bore.form === 'plain') return { ...round, over: 'the bore' };

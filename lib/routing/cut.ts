@@ -72,9 +72,9 @@ export function touch(job: Job, after: readonly string[]): PlannedOperation {
     title: 'Touch the blank, zero, and set the depth',
     setUp: job.mill,
     steps: [
-      'Bring the blank up under the turning cutter until it just takes the paper.',
-      'Set the dial to 0 there, then run the table clear.',
-      'Clamp saddle and knee. Keep to one stop for the full depth.',
+      'Paper stuck on with oil: no fingers at a turning cutter. Bring the blank up under it until the paper just goes.',
+      'Set the dial to 0 there, then run the table clear of the cutter before the depth is set.',
+      'Once the depth is set, clamp saddle and knee, each time anew. Keep to one stop for the full depth.',
     ],
     figures: {
       depth: depth.figure,
@@ -128,6 +128,7 @@ export function rough(job: Job, after: string): PlannedOperation {
     title: `Rough all round${rounds > 1 ? `, ${rounds} times` : ''}`,
     setUp: job.mill,
     steps: [
+      'Raise to the depth of the round with the work clear of the cutter; clamp the knee.',
       'Clamp the spindle, cut the space, run back clear, unclamp, index one way only, clamp.',
       'Tick each space on the sheet, and look that the pin fell in the hole given there.',
       ...(rounds > 1 ? ['Coarse teeth in steel: go round twice, half of it each time.'] : []),

@@ -2,7 +2,7 @@ import { type SpareVerdict, testSpare } from '../blanks/spare-test.sums.ts';
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
 import { holeWords } from '../cutters/describe.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
-import { half, subtract } from '../values/length.ts';
+import { half, type Length, subtract } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
@@ -113,8 +113,10 @@ function cutterLine({ cutter, shop }: Job): readonly string[] {
   return [lay, hole];
 }
 
-/** Every tool touched before metal is cut. Asks for nothing itself, so that turning need not wait for the cutter. */
-export const layOut = (job: Job, after: string): PlannedOperation =>
+const swing = ({ unit }: Job, across: Length): string => `${printLength(across, { unit, places: 2 })} ${unit}`;
+
+/** Every tool touched before metal is cut. widest: what has to swing on the lathe, the blank as it is before turning. Asks for nothing itself, so that turning need not wait for the cutter. */
+export const layOut = (job: Job, after: string, widest: Length = outsideOf(job)): PlannedOperation =>
   operation({
     key: 'lay-out',
     title: 'Lay hands on every tool',
@@ -123,7 +125,7 @@ export const layOut = (job: Job, after: string): PlannedOperation =>
       ...cutterLine(job),
       ...job.mandrel.map((need) => `The ${needWords(need)}, and its dog.`),
       ...job.dividing.needs.map((need) => `The ${needWords(need)}.`),
-      `See that ${printLength(outsideOf(job), { unit: job.unit, places: 2 })} ${job.unit} swings: over the saddle, and under the cutter arbor.`,
+      `See that ${swing(job, widest)} swings over the saddle, and ${swing(job, outsideOf(job))} clear under the cutter arbor.`,
     ],
     cautions: job.cutter.choice.cautions,
     minutes: MINUTES.layOut,

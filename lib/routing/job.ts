@@ -29,10 +29,8 @@ export type Job = {
   readonly mill: SetUp;
 };
 
-function materialOf(asked: PlanAsked): Material {
-  if (asked.way === 'ring and hub') return asked.blank.ring.material;
-  return asked.blank.material === 'unknown' ? (asked.wanted.material ?? 'unknown') : asked.blank.material;
-}
+/** The metal that is cut: what the blank is of, not what was wished for. Unknown stays unknown, and is run slowly. */
+const materialOf = (asked: PlanAsked): Material => (asked.way === 'ring and hub' ? asked.blank.ring.material : asked.blank.material);
 
 /** The bore that is wanted; while nobody has said which, that of the wheel it is made from. */
 function boreOf(asked: PlanAsked): Bore | null {

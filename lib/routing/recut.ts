@@ -27,7 +27,7 @@ export function recut(job: Job, spare: SpareWheel): readonly PlannedOperation[] 
     countAndMeasure(spare),
     fileTest(spare, 'count'),
     soundEnough(job, verdict, 'file-test'),
-    layOut(job, 'sound'),
+    layOut(job, 'sound', verdict.oldOutside),
     ...bore,
     ...mandrelPhase(job, 'sound', last(bore, 'sound')),
     ...turning,

@@ -5,7 +5,7 @@ import { oldRoot } from '../blanks/measured-root.sums.ts';
 import { type RingVerdict, ringAndHub } from '../blanks/ring-and-hub.sums.ts';
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
-import { add, inches, subtract } from '../values/length.ts';
+import { add, inches, type Length, nanometres, subtract } from '../values/length.ts';
 import type { RingAndHub } from './asked.ts';
 import { checkBlank, edges } from './blank.ts';
 import { countAndMeasure, fileTest, layOut, outsideOf, spareNow } from './inspect.ts';
@@ -17,7 +17,7 @@ import { MINUTES } from './minutes.data.ts';
 import type { Measure, PlannedOperation } from './operation.ts';
 import { lengthRead } from './readings.ts';
 import { BENCH, OVEN } from './set-ups.ts';
-import { chuckCautions, chucked, chuckFigures, chuckNeed, secondFace } from './stock.ts';
+import { chuckCautions, chucked, chuckFigures, chuckNeed, facingSpeed, secondFace } from './stock.ts';
 import { teethPhases } from './teeth.ts';
 import { turnDown } from './turn.ts';
 import { measure, operation } from './written.ts';
@@ -111,11 +111,12 @@ function withLimits(figure: Figure | undefined): Figure | null {
 }
 
 /** The ring bored to the hub that was measured. */
-function boreRing(job: Job, fit: Fit): PlannedOperation {
+function boreRing(job: Job, fit: Fit, wide: Length): PlannedOperation {
   const { figures } = fit.bored.answer;
   const bore = withLimits(figures['ringBore']);
   const chuck = chuckOf(job);
   const speed = latheSpeed(job, { diameter: fit.bored.hub, cut: 'turning', passes: null, chuck });
+  const facing = facingSpeed(job, wide, chuck);
   const tight = 'Metal left: another cut, or more heat and more stress in the ring.';
   return operation({
     key: 'bore-ring',
@@ -126,12 +127,18 @@ function boreRing(job: Job, fit: Fit): PlannedOperation {
       'Work to the ring bore given: it goes by the hub that was measured.',
       'Let the ring cool before the last cut is measured.',
     ],
-    figures: { ...(bore ? { ringBore: bore } : {}), ...pick(figures, 'allowance', 'underTeeth'), ...speed.figures, ...chuckFigures(job) },
+    figures: {
+      ...(bore ? { ringBore: bore } : {}),
+      ...pick(figures, 'allowance', 'underTeeth'),
+      ...speed.figures,
+      ...facing.figures,
+      ...chuckFigures(job),
+    },
     measures: bore
       ? [measure('ringBore', bore, 'Bore of the ring', tight, 'Metal gone: it would hold less, or not at all. Make another ring.')]
       : [],
     needs: [chuckNeed(job)],
-    cautions: [...chuckCautions(job), ...latheCautions(job), ...speed.cautions, ...refused(fit.bored)],
+    cautions: [...chuckCautions(job), ...latheCautions(job), ...speed.cautions, ...facing.cautions, ...refused(fit.bored)],
     minutes: MINUTES.boreRing,
     after: ['hub-size'],
   });
@@ -226,11 +233,11 @@ export function ringOnHub(job: Job, { hub, ring }: RingAndHub): readonly Planned
     countAndMeasure(hub),
     fileTest(hub, 'count'),
     sound(fit),
-    layOut(job, 'sound'),
+    layOut(job, 'sound', nanometres(Math.max(sizesOf(spare.gear).outside, wide))),
     ...mandrelPhase(job, 'sound', 'sound'),
     ...turnHub(job, spare, fit),
     hubSize(job, fit),
-    boreRing(job, fit),
+    boreRing(job, fit, wide),
     ...shrink(job, fit),
     mountRing(job),
     ...outside,

@@ -137,8 +137,8 @@ export function cutterCentral(job: Job, after: string): PlannedOperation {
     title: 'Set the cutter central, and prove it',
     setUp: job.mill,
     steps: [
-      'Touch the side of the blank with the cutter, paper between. Lower the blank clear and move across by the travel given. Or bring the tailstock point to the middle of the cutter.',
-      'Cut a light gash. Turn the mandrel end for end and gash beside it.',
+      'Cutter turned by hand: touch the side of the blank, paper between. Lower the blank clear and move across by the travel given. Or bring the tailstock point to the middle of the cutter.',
+      'Cut a light gash, a few thousandths deep, where a space will come. Turn the mandrel end for end and gash beside it.',
       'Half the shift is the error: move by it, and prove again.',
       'Cutter changed: central and proof anew.',
     ],
@@ -182,13 +182,19 @@ function nickFigures({ gear, unit }: Job): Record<string, Figure> {
   return { nicks, nickDepth: depth };
 }
 
+/** A space goes where it stood to keyway or spline, before the first nick: afterwards it is too late. */
+const standsTo = ({ gear }: Job): readonly string[] =>
+  !gear.bore || gear.bore.form === 'plain'
+    ? []
+    : [`Turn the spindle until a space comes where it was noted to stand to the ${gear.bore.form === 'keyed' ? 'keyway' : 'spline'}.`];
+
 /** A light nick for every tooth and one more, before anything is cut that cannot be put back. */
 export const nick = (job: Job, after: readonly string[]): PlannedOperation =>
   operation({
     key: 'nick',
     title: `Nick all ${job.gear.teeth} and one more`,
     setUp: job.mill,
-    steps: trialNickSteps(job.gear.teeth),
+    steps: [...standsTo(job), ...trialNickSteps(job.gear.teeth)],
     figures: nickFigures(job),
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material)],

@@ -1,6 +1,7 @@
 import { type Stock, testStock } from '../blanks/from-stock.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
 import type { Bore } from '../gears/gear.ts';
+import type { Chuck } from '../tooling/tooling.ts';
 import { chuckRunOut } from '../turning/truing.sums.ts';
 import { add, inches, type Length } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
@@ -8,7 +9,7 @@ import { checkBlank, edges } from './blank.ts';
 import { CAUTIONS } from './cautions.data.ts';
 import { layOut } from './inspect.ts';
 import type { Job } from './job.ts';
-import { latheSpeed } from './lathe-speeds.ts';
+import { type LatheSpeed, latheSpeed } from './lathe-speeds.ts';
 import { chuckOf, mandrelPhase } from './mandrel.ts';
 import { latheCautions } from './material-words.ts';
 import { MINUTES } from './minutes.data.ts';
@@ -41,10 +42,10 @@ export function chuckCautions(job: Job): readonly Caution[] {
   return chuck.jaws === 3 ? [] : [CAUTIONS.fourJaw];
 }
 
-/** What the chuck runs out by itself: nothing where it is not known which. */
+/** What the chuck runs out by itself: nothing where it is not known which, nor of a four-jaw, in which the work is trued. */
 export function chuckFigures(job: Job): Record<string, Figure> {
   const chuck = chuckOf(job);
-  return chuck ? { chuckRunOut: chuckRunOut(chuck, job.shopUnit) } : {};
+  return chuck && chuck.jaws !== JAWS ? { chuckRunOut: chuckRunOut(chuck, job.shopUnit) } : {};
 }
 
 /** What is bored before key or spline: of a splined bore the circle across its tops. */
@@ -83,11 +84,19 @@ function boreFigure(job: Job, bore: Bore): Figure {
   };
 }
 
+/** A face is cut at the speed of its rim, which is slower than that of the bore. */
+export function facingSpeed(job: Job, across: Length, chuck: Chuck | null): Pick<LatheSpeed, 'figures' | 'cautions'> {
+  const { figures, cautions } = latheSpeed(job, { diameter: across, cut: 'turning', passes: null, chuck });
+  const speed = figures['speed'];
+  return { figures: speed ? { facingSpeed: { ...speed, name: 'speed to set for facing' } } : {}, cautions };
+}
+
 /** Faced, drilled and bored in one chucking: everything after goes from the bore. */
 function boreFirst(job: Job, stockOutside: Length): PlannedOperation {
   const { bore } = job.gear;
   const chuck = chuckOf(job);
   const speed = latheSpeed(job, { diameter: bore ? boredSize(bore) : stockOutside, cut: 'turning', passes: null, chuck });
+  const facing = facingSpeed(job, stockOutside, chuck);
   const figure = bore ? boreFigure(job, bore) : notKnown('Bore', 'b', 'measure the shaft first', job.unit);
   return operation({
     key: 'bore',
@@ -98,12 +107,12 @@ function boreFirst(job: Job, stockOutside: Length): PlannedOperation {
       'Bore it in one chucking, measuring before the last two cuts.',
       'Part it off long enough for the second face.',
     ],
-    figures: { bore: figure, ...speed.figures, ...chuckFigures(job) },
+    figures: { bore: figure, ...speed.figures, ...facing.figures, ...chuckFigures(job) },
     measures: bore
       ? [measure('bore', figure, figure.name, 'Metal left: another cut.', 'Metal gone: it will be loose on its shaft. Bush it.')]
       : [],
     needs: [chuckNeed(job)],
-    cautions: [...chuckCautions(job), ...latheCautions(job), ...speed.cautions],
+    cautions: [...chuckCautions(job), ...latheCautions(job), ...speed.cautions, ...facing.cautions],
     minutes: MINUTES.bore,
     after: ['stock'],
   });
@@ -154,7 +163,7 @@ export function fromStock(job: Job, stock: Stock): readonly PlannedOperation[] {
   });
   return [
     measureStock(job, stock),
-    layOut(job, 'stock'),
+    layOut(job, 'stock', old.outside),
     boreFirst(job, old.outside),
     ...keyed,
     ...mandrelPhase(job, ready, ready),

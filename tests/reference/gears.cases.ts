@@ -441,7 +441,7 @@ const depths: readonly Case[] = [
       kind: DERIVED,
       source:
         'derived: 0.004 × cos 14.5° = 0.0038726; the involute sunk till it crosses the pitch circle: 0.005909; 0.004 ÷ (2 × tan 14.5°) = 0.0077334',
-      tolerance: 0.000002,
+      tolerance: 0.000005,
       unit: 'in',
     },
     [
