@@ -12,7 +12,23 @@ export const onSheet = (title: string, back: LinkView) => ({
   icon: to.asset('icon.svg'),
 });
 
-export const titleCell = (label: string, says: string): TitleCell => ({ label, says, href: '', state: null });
+/** A cell of the title block holds so much; the whole name stands over the sheet. */
+const CELL_HOLDS = 40;
+export const titleCell = (label: string, says: string): TitleCell => ({
+  label,
+  says: says.length > CELL_HOLDS ? `${says.slice(0, CELL_HOLDS - 1)}…` : says,
+  href: '',
+  state: null,
+});
+
+/** Letters on a line of a cell, and the height of such a line in millimetres, as paper.css sets them. */
+const CELL = { across: 18, line: 4.7 } as const;
+
+/** How much higher than usual a block of four cells stands, because their words take more lines. */
+export function blockOver(cells: readonly TitleCell[]): number {
+  const lines = (some: readonly TitleCell[]): number => Math.max(1, ...some.map(({ says }) => Math.ceil(says.length / CELL.across)));
+  return Math.max(0, lines(cells.slice(0, 3)) + lines(cells.slice(3)) - 3) * CELL.line;
+}
 
 /** Paper as it is printed today, leading back to where it came from. leadsTo: the path that the QR code opens. */
 export type Printed = { readonly shopAddress: string; readonly now: string; readonly withNotes: boolean };

@@ -4,7 +4,7 @@ import { to } from '../addresses.ts';
 import type { TitleCell } from '../page.ts';
 import type { Views } from '../views.ts';
 import { operationRows, type SheetOperation } from './operation-rows.ts';
-import { onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
+import { blockOver, onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
 import { operationSides } from './sides.ts';
 import { type SummaryLine, summaryOf } from './summary.ts';
 import { inked, type Sketch, wheelSketches } from './wheel-drawing.ts';
@@ -32,9 +32,17 @@ export function partCells(work: Work): TitleCell[] {
   ];
 }
 
-function sidesOf(rows: readonly SheetOperation[], drawing: Sketch | null, summary: number): SheetOperation[][] {
-  const top = Math.max(drawing ? drawing.tall + CAPTION : 0, summary);
-  return operationSides(rows, FIRST - top, LATER);
+/** Letters of the heading on one line of the first side and of those after it, with the height of such a line. */
+const HEADING = { first: 40, later: 62, firstLine: 9, laterLine: 6 } as const;
+const moreLines = (text: string, across: number): number => Math.max(0, Math.ceil(text.length / across) - 1);
+
+/** What stands above the operations and beside them: the longer it is, the less room there is. */
+type Around = { readonly title: string; readonly cells: readonly TitleCell[]; readonly summary: number };
+
+function sidesOf(rows: readonly SheetOperation[], drawing: Sketch | null, { title, cells, summary }: Around): SheetOperation[][] {
+  const top =
+    Math.max(drawing ? drawing.tall + CAPTION : 0, summary) + blockOver(cells) + moreLines(title, HEADING.first) * HEADING.firstLine;
+  return operationSides(rows, FIRST - top, LATER - moreLines(title, HEADING.later) * HEADING.laterLine);
 }
 
 /** A line of the summary: its name above a large number, or above words that may take more lines. */
@@ -44,18 +52,18 @@ const lineTall = ({ words, text }: SummaryLine): number =>
 const summaryTall = (lines: readonly SummaryLine[]): number => lines.reduce((sum, line) => sum + lineTall(line), 0);
 
 /** The largest scale that costs no further side of paper. */
-function fewestSides(drawings: readonly Sketch[], rows: readonly SheetOperation[], summary: number) {
-  const tried = (drawings.length > 0 ? drawings : [null]).map((drawing) => ({ drawing, sides: sidesOf(rows, drawing, summary) }));
+function fewestSides(drawings: readonly Sketch[], rows: readonly SheetOperation[], around: Around) {
+  const tried = (drawings.length > 0 ? drawings : [null]).map((drawing) => ({ drawing, sides: sidesOf(rows, drawing, around) }));
   return tried.reduce((best, one) => (one.sides.length < best.sides.length ? one : best));
 }
 
 export function routeSheet(work: Work, printed: Printed): Views['sheets/route-sheet'] {
   const { part, operations, machines, now, routing } = work;
   const summary = summaryOf(work);
+  const [cells, title] = [partCells(work), `${part.mark} ${part.name}`];
   const rows = operationRows(operations, { machines, now, withNotes: printed.withNotes });
-  const { drawing, sides } = fewestSides(wheelSketches(work), rows, summaryTall(summary));
-  const cells = partCells(work);
-  const title = `${part.mark} ${part.name}`;
+  const around = { title, cells, summary: summaryTall(summary) };
+  const { drawing, sides } = fewestSides(wheelSketches(work), rows, around);
   return {
     ...onSheet(`Route sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: title,

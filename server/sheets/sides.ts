@@ -9,7 +9,8 @@ const linesOf = (text: string, across: number): number => Math.ceil(text.length 
 
 type SheetFigure = SheetOperation['figures'][number];
 
-function valueLines({ text, words, long }: SheetFigure): number {
+function valueLines({ was, text, words, long }: SheetFigure): number {
+  if (was) return linesOf(`${was} → ${text}`, ACROSS.words) * 1.2;
   if (long) return linesOf(text, ACROSS.long);
   return words ? linesOf(text, ACROSS.words) * 1.35 : 1;
 }

@@ -70,11 +70,11 @@ export function wheelSketches(work: Work): Sketch[] {
   const next = work.part.stored?.gear;
   if (!next) return [];
   const unit = unitOfPitch(next.pitch);
-  const form: LengthForm = { unit, places: unit === 'in' ? 4 : 3 };
+  const form: LengthForm = { unit, places: unit === 'in' ? 3 : 2 };
   const spare = work.blanks.find(({ role, thing }) => role === 'whole' && thing.kind === 'wheel')?.thing.stored?.gear;
   if (!spare) return thatFit((shown) => gearDrawing(next, { shown, form }));
-  const oldRoot = oldRootOf(work, spare);
-  return thatFit((shown) => blankDrawing({ old: spare, oldRoot, next }, { shown, form }));
+  const [oldRoot, fine]: [Length, LengthForm] = [oldRootOf(work, spare), { unit, places: unit === 'in' ? 4 : 3 }];
+  return thatFit((shown) => blankDrawing({ old: spare, oldRoot, next }, { shown, form: fine }));
 }
 
 /** A drawing that is to no scale, so many millimetres wide. */
