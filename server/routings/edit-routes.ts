@@ -1,5 +1,5 @@
-import { RecordChanged, RecordNotFound } from '../../db/changes.ts';
-import { typeFigure } from '../../db/figures.ts';
+import { RecordChanged, RecordNotFound, saveRow } from '../../db/changes.ts';
+import { type StoredFigure, setMeasured, typeFigure } from '../../db/figures.ts';
 import { settleNeeds } from '../../db/needs.ts';
 import { addOperation, editOperation } from '../../db/operations.ts';
 import { refreshStale } from '../../db/replan.ts';
@@ -9,6 +9,7 @@ import { sentRev } from '../asked.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { type Fields, readForm, type Typed } from '../forms/form.ts';
 import { formMark } from '../once.ts';
+import type { ButtonView } from '../page.ts';
 import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { figuresShown } from './figure-shown.ts';
@@ -114,17 +115,24 @@ function figureOf(work: Work, { params }: Visit) {
   return stored;
 }
 
+/** Takes back what stands in place of what was worked out: first of all what was measured. */
+function takeBacks(work: Work, { key, typed, measured }: StoredFigure): ButtonView[] {
+  const action = to.operationFigureBack(work.line.id, key);
+  const button = (what: 'measured' | 'typed'): ButtonView => ({
+    action,
+    hidden: [revOf(work.line), { name: 'what', value: what }, formMark()],
+    says: `Take back what was ${what}`,
+    kind: 'other',
+    confirm: '',
+  });
+  return [...(measured ? [button('measured')] : []), ...(typed ? [button('typed')] : [])];
+}
+
 function figurePage(work: Work, visit: Visit, tried: Tried, rev: number) {
   const stored = figureOf(work, visit);
-  const back = {
-    action: to.operationFigureBack(work.line.id, stored.key),
-    hidden: [revOf(work.line), formMark()],
-    kind: 'other' as const,
-    confirm: '',
-  };
   return formPage({
     head: operationHead(work, `Type over: ${stored.figure.name}`),
-    says: 'The figure that you type stands on page and sheet, underlined and marked “typed”, whatever is worked out later. Figures after it go by it.',
+    says: 'What you type stands on page and sheet, underlined and marked “typed”, whatever is worked out later. Figures after it go by it.',
     figures: figuresShown(work.line, work.now).filter(({ key }) => key === stored.key),
     action: to.operationFigure(work.line.id, stored.key),
     act: 'Type it over',
@@ -132,7 +140,7 @@ function figurePage(work: Work, visit: Visit, tried: Tried, rev: number) {
     tried,
     hidden: [{ name: 'rev', value: String(rev) }],
     back: { says: 'Back', href: to.operation(work.line.id) },
-    buttons: stored.typed ? [{ ...back, says: 'Take back what was typed' }] : [],
+    buttons: takeBacks(work, stored),
   });
 }
 
@@ -159,10 +167,15 @@ export async function figure(visit: Visit): Promise<Result> {
   return { go: to.operation(work.line.id), saved: `${stored.figure.name} is typed over.` };
 }
 
+/** Takes back what was measured or typed; the reading itself stays on record. */
 export async function figureBack(visit: Visit): Promise<Result> {
   const work = await operationWork(visit);
   const stored = figureOf(work, visit);
-  await typeFigure(visit.db, work.line.id, sentRev(visit), stored.key, null);
+  const rev = sentRev(visit);
+  if (visit.body['what'] === 'measured') {
+    await saveRow(visit.db, 'operation', work.line.id, rev, {});
+    await setMeasured(visit.db, work.line.id, stored.key, null);
+  } else await typeFigure(visit.db, work.line.id, rev, stored.key, null);
   await refreshStale(visit.db, work.line.routing_id);
-  return { go: to.operation(work.line.id), saved: 'What is worked out stands again.' };
+  return { go: to.operation(work.line.id), saved: 'Taken back.' };
 }

@@ -44,7 +44,7 @@ const workTable = (work: readonly WorkLine[]): TableView => ({
 });
 
 /** One line for each thing that is changed from part to part. */
-function differsTable(differing: Differing | undefined): TableView {
+function differsTable(setUpId: number, differing: Differing | undefined): TableView {
   const parts = differing?.parts ?? [];
   const names = [...new Set(parts.flatMap(({ figures }) => figures.map(({ key }) => key)))];
   const nameOf = (key: string): string => parts.flatMap(({ figures }) => figures).find((one) => one.key === key)?.name ?? key;
@@ -52,7 +52,7 @@ function differsTable(differing: Differing | undefined): TableView {
   const tools = parts.some(({ needs }) => needs.length > 0)
     ? [
         row(
-          'differs-tools',
+          `differs-${setUpId}-tools`,
           'tools',
           parts.map(({ needs }) => needs.join(', ') || 'none more'),
         ),
@@ -60,7 +60,7 @@ function differsTable(differing: Differing | undefined): TableView {
     : [];
   const figures = names.map((key, at) =>
     row(
-      `differs-${at}`,
+      `differs-${setUpId}-${at}`,
       nameOf(key),
       parts.map((one) => one.figures.find((other) => other.key === key)?.shown ?? '–'),
     ),
@@ -121,11 +121,11 @@ function holdingWords(work: readonly WorkLine[], planning: Planning): string[] {
 
 const MOST_PAIRS = 6;
 
-function sharedView({ setUp, work }: SharedLines, differing: Differing | undefined, planning: Planning): SharedView {
+function sharedView({ setUpId, setUp, work }: SharedLines, differing: Differing | undefined, planning: Planning): SharedView {
   return {
     says: setUp.says,
     common: commonWords(differing),
-    differs: differsTable(differing),
+    differs: differsTable(setUpId, differing),
     work: workTable(work),
     holding: holdingWords(work, planning).slice(0, MOST_PAIRS),
     links: [

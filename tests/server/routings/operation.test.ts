@@ -114,6 +114,19 @@ describe('an operation on its page', () => {
     expect(figureIn((await get(`/operations/${touch.id}`)).body, 'depth')).toBe('0.2706');
   });
 
+  it('what was measured wrongly is taken back, and what hung on it is as before', async () => {
+    const { first, db, line, get, post } = await firstStory();
+    const blank = await line(first, 'blank');
+    await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.9' });
+    expect((await routing(db, first)).stale).toBe(1);
+    const address = `/operations/${blank.id}/figures/outside`;
+    expect((await get(address)).body).toContain('Take back what was measured');
+    expect((await post(`${address}/back`, { rev: String(blank.rev), what: 'measured' })).statusCode).toBe(409);
+    await post(`${address}/back`, { rev: String(blank.rev + 1), what: 'measured' });
+    expect((await routing(db, first)).stale).toBe(0);
+    expect(figureIn((await get(`/operations/${blank.id}`)).body, 'outside')).toBe('3.0000');
+  });
+
   it('edited, moved, struck out and brought back', async () => {
     const { first, line, get, post } = await firstStory();
     const edges = await line(first, 'edges');

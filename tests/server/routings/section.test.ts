@@ -1,3 +1,4 @@
+import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { operationsOf } from '../../../db/operations.ts';
 import { openRoutingOf, routing } from '../../../db/routings.ts';
@@ -55,6 +56,22 @@ describe('a routing on its page', () => {
     const page = (await get(`/routings/${first}`)).body;
     expect(page.match(/struck out/g)).toHaveLength(3);
   });
+});
+
+const markup = new HtmlValidate({ extends: ['html-validate:recommended'], rules: { 'doctype-style': 'off' } });
+
+it('the pages of this area are sound markup', async () => {
+  const { first, second, part22, line, get, post } = await firstStory();
+  const [blank, arbor] = [await line(first, 'blank'), await line(second, 'cutter-on-arbor')];
+  await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.996' });
+  const operations = ['', '/at-machine', '/edit', '/hold', '/figures/speed'].map((tail) => `/operations/${arbor.id}${tail}`);
+  const routings = ['', '/finish', '/give-up', '/operations/new?after=1'].map((tail) => `/routings/${first}${tail}`);
+  for (const url of [...operations, ...routings, `/operations/${blank.id}`, '/set-ups', '/made', `/parts/${part22}`]) {
+    const page = await get(url);
+    expect(page.statusCode, url).toBe(200);
+    const { results } = await markup.validateString(page.body);
+    expect(results.flatMap(({ messages }) => messages.map((one) => `${url}:${one.line} ${one.ruleId} ${one.message}`))).toEqual([]);
+  }
 });
 
 describe('what shares a set-up', () => {
