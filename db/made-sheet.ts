@@ -48,7 +48,7 @@ export type OperationKept = {
   readonly figures: readonly FigureKept[];
   readonly measured: readonly MeasuredKept[];
 };
-export type BlankKept = {
+type BlankKept = {
   readonly itemId: number;
   readonly name: string;
   readonly role: Row<'blank'>['role'];

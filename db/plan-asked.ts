@@ -57,7 +57,7 @@ async function claimedBy(db: Executor, routingId: number): Promise<Claimed[]> {
 }
 
 /** What was measured or typed at the operations of a routing, by operation and figure. */
-export function readingsOfRouting(lines: readonly OperationLine[]): Readings {
+function readingsOfRouting(lines: readonly OperationLine[]): Readings {
   const found = lines.flatMap(({ key, figures }) =>
     figures.flatMap(({ key: figure, shown, shownFrom }) =>
       key === null || shownFrom === 'worked out' ? [] : [[`${key}/${figure}`, { value: shown, from: shownFrom }] as const],
@@ -67,7 +67,7 @@ export function readingsOfRouting(lines: readonly OperationLine[]): Readings {
 }
 
 /** The circle on which this part has been divided already: from then on it stays. */
-export function circleInUse(lines: readonly OperationLine[], { plates }: ShopNow): ChosenCircle | null {
+function circleInUse(lines: readonly OperationLine[], { plates }: ShopNow): ChosenCircle | null {
   const begun = lines.filter((line) => line.done_on !== null).flatMap((line) => line.needs);
   for (const { need, tool_id } of begun) {
     const plate = plates.find((one) => one.id === tool_id);

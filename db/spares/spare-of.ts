@@ -26,7 +26,7 @@ function leastWall(readings: readonly Reading[]): { readonly length: Length } | 
 }
 
 /** The old root as measured, by the surest reading that was taken: wall, then pins, across, depth, and the outside alone. */
-export function rootReadingOf(readings: readonly Reading[]): RootReading | null {
+function rootReadingOf(readings: readonly Reading[]): RootReading | null {
   const [wall, bore, pins, across] = [
     leastWall(readings),
     last(readings, READING_NAMES.bore),

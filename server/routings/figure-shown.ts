@@ -10,7 +10,7 @@ import type { FigureView } from '../page.ts';
 const isNothing = (value: Value): boolean => 'length' in value && value.length === 0;
 
 /** A size from nothing upward has one limit, not two. */
-export function limitWords(figure: Figure): string {
+function limitWords(figure: Figure): string {
   const [low, high] = figure.limits ?? [];
   if (!low || !high || !isNothing(low)) return figureView('', figure).limits;
   const { text, unit } = printValue(high, figure.unit, figure.places);

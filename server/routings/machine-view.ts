@@ -13,7 +13,7 @@ import { figuresShown } from './figure-shown.ts';
 import { operationHead, type Work } from './work.ts';
 
 /** The unit that the dial at hand reads: of the mill's depth, of the lathe's cross slide. Null where no dial is known. */
-export function dialUnit(place: string, machine: Machine | null): LengthUnit | null {
+function dialUnit(place: string, machine: Machine | null): LengthUnit | null {
   const dial = place === 'mill' ? (machine?.depthDial ?? machine?.crossDial) : (machine?.crossDial ?? machine?.depthDial);
   return dial?.unit ?? null;
 }

@@ -40,7 +40,7 @@ export function verdictOf({ low, high, below, above }: Measure, length: Length):
   return { within: true, says: low === null && high === null ? 'Written down.' : 'Within its limits.' };
 }
 
-export const fieldName = ({ key }: Measure): string => `m-${key}`;
+const fieldName = ({ key }: Measure): string => `m-${key}`;
 
 const words = (value: Value, unit: LengthUnit): string => {
   const printed = printValue(value, unit);

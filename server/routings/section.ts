@@ -25,7 +25,7 @@ const rowOf = (line: OperationLine, at: number): OperationRow => ({
 });
 
 /** Operations in order, a heading wherever the set-up changes. */
-export function bySetUp(lines: readonly OperationLine[]): SetUpRows[] {
+function bySetUp(lines: readonly OperationLine[]): SetUpRows[] {
   const groups: { key: string; says: string; rows: OperationRow[] }[] = [];
   for (const [at, line] of lines.entries()) {
     const last = groups.at(-1);
