@@ -38,7 +38,7 @@ export const sectorWords = ({ spaces }: IndexMove): string =>
   spaces === 0 ? 'whole turns: no sector' : `${spaces} spaces = ${sectorHoles(spaces)} holes, counting the pin’s`;
 
 /** Head turns as the head's own need names them; what the moves make stands against them. */
-export function proofWords(teeth: number, move: IndexMove, { operations }: Pick<Work, 'operations'>): string {
+function proofWords(teeth: number, move: IndexMove, { operations }: Pick<Work, 'operations'>): string {
   const [num, den] = turnsMade(teeth, move);
   const head = operations.flatMap(({ needs }) => needs).find(({ need }) => need.kind === 'head')?.need;
   const made = den === 1 ? String(num) : `${num}/${den}`;
@@ -68,7 +68,7 @@ function cutterFact({ operations }: Work): FactView[] {
 }
 
 /** What is set for this part. */
-export function indexFacts(work: Work, move: IndexMove): FactView[] {
+function indexFacts(work: Work, move: IndexMove): FactView[] {
   return [
     fact('teeth', 'Teeth', String(teethOf(work))),
     fact('crank', 'Each move', printMove(move)),

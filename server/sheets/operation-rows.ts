@@ -7,7 +7,7 @@ import { cautionView } from '../figures.ts';
 import type { CautionView } from '../page.ts';
 import { type FiguresNow, isLarge, isSmall, type SheetFigure, sheetFigure, smallWords } from './sheet-figure.ts';
 
-export type NeedView = { readonly says: string; readonly lacking: boolean };
+type NeedView = { readonly says: string; readonly lacking: boolean };
 
 /** One operation on paper. setUp: '' while it is the one before; doneOn '' while it is to be done; goesOn: begun on the side before. */
 export type SheetOperation = {

@@ -4,7 +4,7 @@ import type { IndexMove } from '../../lib/values/move.ts';
 import type { Ratio } from '../../lib/values/ratio.ts';
 
 /** What is done to every tooth space in turn. nick: all and one more. */
-export type PassKind = 'nick' | 'rough' | 'finish';
+type PassKind = 'nick' | 'rough' | 'finish';
 export type Pass = {
   readonly kind: PassKind;
   readonly operation: OperationLine;
