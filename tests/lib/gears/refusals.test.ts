@@ -35,6 +35,8 @@ const REFUSED: readonly (readonly [string, string, () => unknown])[] = [
   ['negative backlash', 'backlash', () => spanAnswer(t22, { backlash: inches(-0.001) })],
   ['backlash of half a tooth', 'backlash', () => backlashAnswer(t22, inches(0.1))],
   ['an outside of another wheel', 'measuredOutside', () => chordalAnswer(t22, { measuredOutside: inches(3.3) })],
+  ['a reading two thirds of a base pitch large', 'spanRead', () => feed(0.585 + 0.25)],
+  ['an outside more than an addendum a side under', 'measuredOutside', () => depthToDial({ gear: t22, measuredOutside: inches(2.74) })],
   ['a blank of nothing', 'measuredOutside', () => depthToDial({ gear: t22, measuredOutside: inches(0) })],
   ['a stamp of another pitch', 'stampedDepth', () => depthToDial({ gear: t22, stampedDepth: inches(0.1348) })],
   ['a paper as thick as card', 'paper', () => depthToDial({ gear: t22, paper: inches(0.05) })],
@@ -105,4 +107,10 @@ describe('it works, but beware', () => {
     expect(gone.says).toContain('Metal gone: the teeth are 0.0031 in thin');
     expect(gone.figures.stillToFeed.value).toEqual({ length: 0 });
   });
+});
+
+it('an outside under by less than an addendum a side is taken, and said to be under size', () => {
+  const { figures, cautions } = depthToDial({ gear: t22, measuredOutside: inches(2.8) });
+  expect(figures.depthToDial.value).toEqual({ length: inches(0.269625 - 0.1) });
+  expect(cautions.map(({ name }) => name)).toContain('Blank under size');
 });
