@@ -1,5 +1,5 @@
-import type { Database } from 'better-sqlite3';
-import { CompiledQuery, type DatabaseConnection, type Dialect, type Driver, SqliteDialect } from 'kysely';
+import type { Database, Statement } from 'better-sqlite3';
+import { CompiledQuery, type DatabaseConnection, type Dialect, type Driver, type SqliteDatabase, SqliteDialect } from 'kysely';
 
 /** Refuses undefined, which SQLite would take for NULL without a word. */
 function refuseUndefined(query: CompiledQuery): CompiledQuery {
@@ -36,9 +36,28 @@ function immediate(driver: Driver): Driver {
   };
 }
 
+const MOST_KEPT = 500;
+
+/**
+ * The file, with the statements last used kept ready: Kysely prepares every query anew, which costs more than running most of them.
+ * A statement is run to its end before the next one starts, so one copy of each is enough.
+ */
+function remembering(file: Database): SqliteDatabase {
+  const kept = new Map<string, Statement>();
+  const prepare = (text: string): Statement => {
+    const statement = kept.get(text) ?? file.prepare(text);
+    kept.delete(text);
+    kept.set(text, statement);
+    const oldest = kept.size > MOST_KEPT ? kept.keys().next().value : undefined;
+    if (oldest !== undefined) kept.delete(oldest);
+    return statement;
+  };
+  return { prepare: prepare as SqliteDatabase['prepare'], close: () => file.close() };
+}
+
 /** SQLite through Kysely over one open file. */
 export function oneConnection(file: Database): Dialect {
-  const sqlite = new SqliteDialect({ database: file });
+  const sqlite = new SqliteDialect({ database: remembering(file) });
   return {
     createDriver: () => immediate(sqlite.createDriver()),
     createQueryCompiler: () => sqlite.createQueryCompiler(),
