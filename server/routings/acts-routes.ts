@@ -8,7 +8,7 @@ import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
 import { leaveFields } from './leave-form.ts';
-import { operationWork, routingWork, workHead } from './work.ts';
+import { openOperation, openRoutingWork, routingWork, workHead } from './work.ts';
 
 /** A path of this shop to come back to, as a form sent it; else the one given. */
 function backTo({ body }: Visit, otherwise: string): string {
@@ -17,28 +17,28 @@ function backTo({ body }: Visit, otherwise: string): string {
 }
 
 export async function undone(visit: Visit): Promise<Result> {
-  const { line } = await operationWork(visit);
+  const { line } = await openOperation(visit);
   await markUndone(visit.db, line.id, sentRev(visit));
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'It is still to be done. What was measured stays.' };
 }
 
 export async function strike(visit: Visit): Promise<Result> {
-  const { line } = await operationWork(visit);
+  const { line } = await openOperation(visit);
   await strikeOut(visit.db, line.id, sentRev(visit), visit.now);
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'Struck out: it holds nothing up. It can be brought back.' };
 }
 
 export async function restore(visit: Visit): Promise<Result> {
-  const { line } = await operationWork(visit);
+  const { line } = await openOperation(visit);
   await restoreOperation(visit.db, line.id, sentRev(visit));
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'It is back.' };
 }
 
 export async function move(visit: Visit): Promise<Result> {
-  const { line, at } = await operationWork(visit);
+  const { line, at } = await openOperation(visit);
   const place = visit.body['by'] === 'up' ? at : at + 2;
   await moveOperation(visit.db, line.id, sentRev(visit), place);
   return { go: to.operation(line.id), saved: 'Moved.' };
@@ -58,7 +58,7 @@ export async function accept(visit: Visit): Promise<Result> {
 
 /** Where work was left, and a word to oneself. */
 export async function leave(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   const { lines } = work.today;
   const read = readForm(visit.body, leaveFields(lines));
   const back = backTo(visit, to.routing(work.routing.id));

@@ -16,7 +16,7 @@ import { figuresShown } from './figure-shown.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { editFields, linesOf, ownFields, setUpsFor, typedOfOperation, typedOver, valueField } from './forms.ts';
 import { revOf } from './operation-view.ts';
-import { operationHead, operationWork, type RoutingWork, routingWork, type Work, workHead } from './work.ts';
+import { openOperation, openRoutingWork, operationHead, type RoutingWork, type Work, workHead } from './work.ts';
 
 type TwoVersions = { readonly work: Work; readonly action: string; readonly fields: Fields; readonly yours: Typed; readonly theirs: Typed };
 
@@ -41,12 +41,12 @@ const editPage = (work: Work, tried: Tried, rev: number) =>
   });
 
 export async function askEdit(visit: Visit): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   return show('routings/form', editPage(work, { typed: typedOfOperation(work.line), problems: {} }, work.line.rev));
 }
 
 export async function edit(visit: Visit): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const read = readForm(visit.body, editFields);
   if (!read.ok) return show('routings/form', editPage(work, read, sentRev(visit)), 422);
   const { title, steps, minutes, notes } = read.value;
@@ -79,14 +79,14 @@ const newPage = (work: RoutingWork, tried: Tried) =>
 const asText = (sent: unknown): string => (typeof sent === 'string' ? sent : '');
 
 export async function askNew(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   const after = asText(visit.query['after']) || '0';
   const place = work.today.lines.find(({ id }) => String(id) === after)?.setUp.key ?? 'bench';
   return show('routings/form', newPage(work, { typed: { after, setUp: place, minutes: '15' }, problems: {} }));
 }
 
 export async function add(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   const { lines } = work.today;
   const read = readForm(visit.body, ownFields(lines));
   if (!read.ok) return show('routings/form', newPage(work, read), 422);
@@ -145,13 +145,13 @@ function figurePage(work: Work, visit: Visit, tried: Tried, rev: number) {
 }
 
 export async function askFigure(visit: Visit): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const typed = { value: typedOver(figureOf(work, visit)) };
   return show('routings/form', figurePage(work, visit, { typed, problems: {} }, work.line.rev));
 }
 
 export async function figure(visit: Visit): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const stored = figureOf(work, visit);
   const fields = { value: valueField(stored) };
   const read = readForm(visit.body, fields);
@@ -169,7 +169,7 @@ export async function figure(visit: Visit): Promise<Result> {
 
 /** Takes back what was measured or typed; the reading itself stays on record. */
 export async function figureBack(visit: Visit): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const stored = figureOf(work, visit);
   const rev = sentRev(visit);
   if (visit.body['what'] === 'measured') {

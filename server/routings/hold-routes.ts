@@ -17,7 +17,7 @@ import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { revOf } from './operation-view.ts';
 import { ratiosWith } from './ratios.ts';
-import { operationHead, operationWork, type Work } from './work.ts';
+import { openOperation, operationHead, type Work } from './work.ts';
 
 type Candidate = { readonly other: ShopOperation; readonly holding: Holding };
 
@@ -108,7 +108,7 @@ function pageOf(work: Work, found: Choices, fields: ReturnType<typeof heldFields
 }
 
 async function asked(visit: Visit) {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const found = await choicesFor(visit.db, work);
   return { work, found, fields: heldFields(found, await heldNow(visit.db, work, found)) };
 }

@@ -8,7 +8,7 @@ import type { LinkView } from '../page.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { measureFields, minutesField, outsideLimits, readingsIn, typedNow } from './measured.ts';
 import { operationView, revOf } from './operation-view.ts';
-import { operationWork, type Work } from './work.ts';
+import { openOperation, type Work } from './work.ts';
 
 const fieldsOf = ({ line }: Work): Fields => ({ ...measureFields(line), minutes: minutesField });
 
@@ -40,7 +40,7 @@ async function withMeasured(
   save: Save,
   next: (work: Work) => LinkView | null,
 ): Promise<Result> {
-  const work = await operationWork(visit);
+  const work = await openOperation(visit);
   const read = readForm(visit.body, fieldsOf(work));
   if (!read.ok) return show('routings/operation', operationView(work, visit, read), 422);
   const { line } = work;

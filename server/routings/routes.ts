@@ -1,7 +1,7 @@
 import type { OperationLine } from '../../db/operations.ts';
 import { operationsOf } from '../../db/operations.ts';
 import { part } from '../../db/parts.ts';
-import { closeRouting, routing } from '../../db/routings.ts';
+import { closeRouting } from '../../db/routings.ts';
 import { type SharedSetUp, sharedSetUps } from '../../db/today.ts';
 import { workOperations } from '../../db/work-operations.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
@@ -16,7 +16,7 @@ import { operationView } from './operation-view.ts';
 import { ratiosWith } from './ratios.ts';
 import { sectionOf } from './section.ts';
 import { setUpsView } from './set-ups-view.ts';
-import { operationWork, routingWork, workHead } from './work.ts';
+import { openRoutingWork, operationWork, routingWork, workHead } from './work.ts';
 
 /** One routing on a page of its own; a closed one too. */
 export async function one(visit: Visit): Promise<Result> {
@@ -78,7 +78,7 @@ export async function setUps({ db }: Visit): Promise<Result> {
 
 /** Asks once more before a routing is given up. */
 export async function askGiveUp(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   const page = formPage({
     head: workHead(work, 'Give this routing up?', null),
     says: 'Its blank is a spare again, and the part still missing. What was done and measured stays on record under the part.',
@@ -94,7 +94,7 @@ export async function askGiveUp(visit: Visit): Promise<Result> {
 }
 
 export async function giveUp(visit: Visit): Promise<Result> {
-  const row = await routing(visit.db, recordId('routing', visit.params['id']));
+  const { routing: row } = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   await closeRouting(visit.db, row.id, sentRev(visit), visit.now);
   return { go: to.part(row.part_id), saved: 'Given up. The blank is a spare again.' };
 }

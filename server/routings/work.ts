@@ -5,8 +5,10 @@ import { type PartLine, part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
 import { type Changed, changesSince, replan, type Today } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
+import { dayOf } from '../forms/date-field.ts';
 import { machineName } from '../machines/list-view.ts';
 import type { PageHead, StateView, TitleCell } from '../page.ts';
 import { recordId } from '../record-id.ts';
@@ -40,6 +42,21 @@ export async function operationWork({ db, params }: Visit): Promise<Work> {
   if (!line) throw new RecordNotFound('operation', asked.id);
   return { ...work, line, at, now: work.today.plan?.operations.find(({ key }) => key === line.key) ?? null };
 }
+
+/** A closed routing is history: its record stands. Throws DomainError. */
+function refuseClosed<W extends RoutingWork>(work: W): W {
+  if (work.routing.closed_on === null) return work;
+  throw new DomainError({
+    given: `The routing of ${work.part.mark} was closed on ${dayOf(work.routing.closed_on)}.`,
+    limit: 'What it says stays as it is.',
+    tryThis: 'Open a new routing on the page of the part, or make it again from its record.',
+    about: ['routing'],
+  });
+}
+
+/** The same for a change: refused once the routing is closed. Throws RecordNotFound, DomainError. */
+export const openOperation = async (visit: Visit): Promise<Work> => refuseClosed(await operationWork(visit));
+export const openRoutingWork = async (db: Db, id: number): Promise<RoutingWork> => refuseClosed(await routingWork(db, id));
 
 const cell = (label: string, says: string, href = '', state: StateView | null = null): TitleCell => ({ label, says, href, state });
 

@@ -40,13 +40,19 @@ describe('a routing on its page', () => {
   });
 
   it('given up, the blank is a spare again and the part missing', async () => {
-    const { first, part22, db, get, post } = await firstStory();
+    const { first, part22, db, line, get, post } = await firstStory();
     const { rev } = await routing(db, first);
     expect((await get(`/routings/${first}/give-up`)).body).toContain('Give it up');
     expect((await post(`/routings/${first}/give-up`, { rev: '99' })).statusCode).toBe(409);
     expect((await post(`/routings/${first}/give-up`, { rev: String(rev) })).headers.location).toBe(`/parts/${part22}`);
     expect(await openRoutingOf(db, part22)).toBeNull();
-    expect((await get(`/routings/${first}`)).statusCode).toBe(200);
+    const closed = await get(`/routings/${first}`);
+    expect(closed.statusCode).toBe(200);
+    expect(closed.body).not.toContain('I stop here');
+    const sound = await line(first, 'sound');
+    expect((await post(`/operations/${sound.id}/done`, { rev: String(sound.rev) })).statusCode).toBe(422);
+    expect((await post(`/routings/${first}/leave`, { note: '' })).statusCode).toBe(422);
+    expect((await line(first, 'sound')).done_on).toBeNull();
   });
 
   it('struck out everything but one: nothing breaks, and it says so', async () => {
