@@ -18,7 +18,7 @@ function checkCount(teeth: number): void {
   const { least, most } = TEETH_LIMITS;
   if (Number.isInteger(teeth) && teeth >= least && teeth <= most) return;
   throw refuse(
-    `A wheel of ${printShort(teeth)} teeth.`,
+    Number.isFinite(teeth) ? `A wheel of ${printShort(teeth)} teeth.` : 'A wheel without a number of teeth.',
     `A wheel has from ${least} to ${most} whole teeth.`,
     'Count the teeth again.',
     'teeth',

@@ -39,6 +39,12 @@ describe('the ring of the 60', () => {
   it('refuses a soft steel ring by two thirds of its yield', () => {
     expect(shrinkFit({ ...asked, strength: 32_000 }).reasons[0]).toContain('two thirds of yield');
   });
+  // Stress of the iron ring at 0.0005 in per inch: 6,000 lb/in², half of the story's 12,000; a quarter of 23,500 is 5,875.
+  it('holds iron to a quarter of its strength and steel to two thirds, on both sides of the line', () => {
+    const accepted = (ring: 'steel' | 'cast iron', strength: number) => shrinkFit({ ...asked, ring, strength }).accepted;
+    expect([accepted('cast iron', 23_500), accepted('cast iron', 24_500)]).toEqual([false, true]);
+    expect([accepted('steel', 34_000), accepted('steel', 35_000)]).toEqual([false, true]);
+  });
   it('refuses an oven above the ceiling unless the owner types why', () => {
     const small = { ...asked, hub: inches(1), ringOutside: inches(2), hubBore: inches(0.25) };
     expect(shrinkFit(small).reasons.join()).toContain('above the ceiling of 450 °F (232 °C)');
