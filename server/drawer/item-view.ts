@@ -1,8 +1,6 @@
-import { formOfText } from '../../db/forms.ts';
 import type { CutInto, Promised } from '../../db/item-life.ts';
 import type { ItemLine } from '../../db/items.ts';
 import type { Reading } from '../../db/readings.ts';
-import { conditionOf, conditionText } from '../../db/spares/condition.ts';
 import { spareOf } from '../../db/spares/spare-of.ts';
 import { measuredRoot } from '../../lib/blanks/measured-root.sums.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
@@ -11,10 +9,8 @@ import type { Answer } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { gearBlank } from '../../lib/gears/spur.sums.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
-import { inUnit, type Length, type LengthUnit } from '../../lib/values/length.ts';
-import { printShort } from '../../lib/values/print.ts';
+import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
-import { cell, heads, linkCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { answerView } from '../figures.ts';
 import { dayField } from '../forms/date-field.ts';
@@ -24,13 +20,13 @@ import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
-import type { ButtonView, FormView, HiddenView, LinkView, TableView, TitleCell } from '../page.ts';
-import { apart, type Fact, factView, sizeView, sizeWords } from '../sizes.ts';
+import type { ButtonView, FormView, HiddenView, LinkView, TitleCell } from '../page.ts';
 import type { PageData } from '../views.ts';
-import { FILE_PLACES, fileTestOf } from './file-test.ts';
 import { KIND_WORDS } from './forms.ts';
+import { onRecord } from './item-facts.ts';
+import { readingsTable } from './item-readings.ts';
 import { barSize, itemKnownBy, itemName, itemState } from './item-words.ts';
-import { named, readingGroups, readingWords, wallGroups } from './reading-forms.ts';
+import { named, readingGroups, wallGroups } from './reading-forms.ts';
 
 export type Item = {
   readonly line: ItemLine;
@@ -88,69 +84,6 @@ function mainSizes(gear: Gear): Answer {
   return { figures: { outsideDiameter, pitchDiameter, rootDiameter, wholeDepth }, cautions };
 }
 
-function wheelFigures({ stored }: ItemLine) {
-  if (!stored) return [];
-  const { gear, forms } = stored;
-  const { bore, face } = gear;
-  const size = (key: string, name: string, length: Length | null, form: string) => sizeView(key, name, length, forms[form]);
-  return [
-    factView('teeth', 'Teeth', String(gear.teeth)),
-    size('face', 'Face', face, 'face'),
-    bore === null
-      ? sizeView('bore', 'Bore', null, undefined)
-      : size('bore', bore.form === 'splined' ? 'Bore, across the grooves' : 'Bore', bore.diameter, 'diameter'),
-    ...(bore?.form === 'splined'
-      ? [size('minor', 'Bore, small diameter', bore.minor, 'minor'), factView('splines', 'Splines', String(bore.splines))]
-      : []),
-    ...(bore && bore.form !== 'plain' ? [size('key-width', 'Key width', bore.keyWidth, 'keyWidth')] : []),
-    ...(bore?.form === 'keyed' ? [size('key-depth', 'Keyway depth', bore.keyDepth, 'keyDepth')] : []),
-  ];
-}
-
-function barFigures({ diameter_nm, diameter_form, length_nm, length_form }: ItemLine) {
-  const size = (key: string, name: string, nm: number | null, text: string | null) =>
-    nm === null || text === null ? [] : [sizeView(key, name, nm as Length, formOfText(text))];
-  return [...size('diameter', 'Diameter', diameter_nm, diameter_form), ...size('length', 'Length left', length_nm, length_form)];
-}
-
-/** Where the metal is, in words. */
-function bodyWords({ body }: Gear, unit: LengthUnit): string {
-  if (!body.known) return 'not looked at: measure web and recesses before it is judged';
-  const size = (length: Length) => sizeWords(length, { unit, places: unit === 'in' ? 3 : 2 });
-  const rings = [
-    ...body.recesses.map(
-      (ring) => `recess ${size(ring.inner)} to ${size(ring.outer)}, ${ring.side === 'both' ? 'both sides' : `${ring.side} side`}`,
-    ),
-    ...body.openings.map((ring) => `${ring.what} ${size(ring.inner)} to ${size(ring.outer)}`),
-  ];
-  return rings.length === 0 ? 'solid from bore to teeth' : rings.join('; ');
-}
-
-function wheelFacts({ stored, condition, hardness, trust }: ItemLine) {
-  if (!stored) return [];
-  const { gear } = stored;
-  const [looked, test] = [conditionOf(condition), fileTestOf(condition)];
-  const tried = FILE_PLACES.filter((place) => test[place] !== 'not tried').map((place) => `${place} ${test[place]}`);
-  return [
-    { label: 'System', says: gear.system.name },
-    { label: 'Metal', says: bodyWords(gear, unitOfPitch(gear.pitch)) },
-    { label: 'Trust', says: trust === 'unknown' ? 'not known' : trust },
-    { label: 'Condition', says: conditionText(looked) },
-    { label: 'Hardness', says: tried.length === 0 ? hardness : `${hardness} (file: ${tried.join(', ')})` },
-  ];
-}
-
-function factsOf(line: ItemLine): Fact[] {
-  const said = (label: string, says: string) => (says === '' ? [] : [{ label, says }]);
-  return [
-    ...wheelFacts(line),
-    ...said('Material', line.material),
-    ...said('Since', line.added_on.slice(0, 10)),
-    ...said('Gone', line.gone_on === null ? '' : `${line.gone_why ?? ''}, ${line.gone_on.slice(0, 10)}`),
-    ...said('Notes', line.notes),
-  ];
-}
-
 /** "What was the 22 cut from": what it was made of, what was made of it, and what it is promised to. */
 function historyOf({ from, into, promises, line }: Item): LinkView[] {
   const made = line.made_id === null ? [] : [{ says: 'How it was made', href: to.made(line.made_id) }];
@@ -170,39 +103,6 @@ function historyOf({ from, into, promises, line }: Item): LinkView[] {
       ? [{ says: `Fitted as ${line.part_mark ?? ''}`, href: to.part(line.part_id) }]
       : []),
   ];
-}
-
-function readingWordsOf(reading: Reading): string {
-  if (!('length' in reading.shown)) return '';
-  const { unit } = reading.lengthForm;
-  const off = reading.error === null ? '' : ` ± ${printShort(inUnit(reading.error as Length, unit), 6)} ${unit}`;
-  const pin = reading.pin_nm === null ? '' : `, pins ${sizeWords(reading.pin_nm as Length, { unit, places: 4 })}`;
-  return `${sizeWords(reading.shown.length, reading.lengthForm)}${off}${pin}`;
-}
-
-/** One reading in a sentence, for the page that asks before it is struck. */
-export const readingSentence = (reading: Reading): string =>
-  `${readingWords(reading.what, reading.place_no, reading.over_k)}: ${readingWordsOf(reading)}, read on ${reading.read_on}${reading.instrument === '' ? '' : ` with ${reading.instrument}`}.`;
-
-function readingsTable({ line, readings, trusted }: Item): TableView | null {
-  if (readings.length === 0) return null;
-  return {
-    title: '',
-    heads: heads(['Reading', 'name'], ['Size', 'figure'], ['With', 'words'], ['On', 'words']),
-    rows: readings.map((reading) => {
-      const name = readingWords(reading.what, reading.place_no, reading.over_k);
-      return {
-        id: `reading-${reading.id}`,
-        cells: [
-          trusted ? linkCell(name, to.itemReadingStrike(line.id, reading.id)) : cell(name),
-          cell(readingWordsOf(reading)),
-          cell(reading.instrument),
-          cell(reading.read_on),
-        ],
-      };
-    }),
-    empty: '',
-  };
 }
 
 const bare = (more: Pick<FormView, 'id' | 'action' | 'hidden' | 'groups' | 'act' | 'kind'>): FormView => ({
@@ -295,7 +195,6 @@ function worked({ line, readings }: Item) {
 export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'drawer/item'> {
   const { line, trusted } = item;
   const isWheel = line.kind === 'wheel';
-  const { figures, facts } = apart(isWheel ? wheelFigures(line) : barFigures(line));
   const here = line.gone_on === null;
   const mayGo = here && line.state === 'spare' && item.promises.length === 0;
   return {
@@ -304,8 +203,7 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     back: { says: 'Drawer', href: to.drawer },
     titleBlock: cellsOf(line),
     drawing: drawn(line),
-    figures,
-    facts: [...facts, ...factsOf(line)],
+    ...onRecord(line),
     history: historyOf(item),
     ...worked(item),
     readings: readingsTable(item),

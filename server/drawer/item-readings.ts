@@ -1,0 +1,43 @@
+import type { Reading } from '../../db/readings.ts';
+import { inUnit, type Length } from '../../lib/values/length.ts';
+import { printShort } from '../../lib/values/print.ts';
+import { to } from '../addresses.ts';
+import { cell, heads, linkCell } from '../cells.ts';
+import type { TableView } from '../page.ts';
+import { sizeWords } from '../sizes.ts';
+import type { Item } from './item-view.ts';
+import { readingWords } from './reading-forms.ts';
+
+function readingWordsOf(reading: Reading): string {
+  if (!('length' in reading.shown)) return '';
+  const { unit } = reading.lengthForm;
+  const off = reading.error === null ? '' : ` ± ${printShort(inUnit(reading.error as Length, unit), 6)} ${unit}`;
+  const pin = reading.pin_nm === null ? '' : `, pins ${sizeWords(reading.pin_nm as Length, { unit, places: 4 })}`;
+  return `${sizeWords(reading.shown.length, reading.lengthForm)}${off}${pin}`;
+}
+
+/** One reading in a sentence, for the page that asks before it is struck. */
+export const readingSentence = (reading: Reading): string =>
+  `${readingWords(reading.what, reading.place_no, reading.over_k)}: ${readingWordsOf(reading)}, read on ${reading.read_on}${reading.instrument === '' ? '' : ` with ${reading.instrument}`}.`;
+
+/** All readings, oldest first; each leads to where it may be struck. */
+export function readingsTable({ line, readings, trusted }: Pick<Item, 'line' | 'readings' | 'trusted'>): TableView | null {
+  if (readings.length === 0) return null;
+  return {
+    title: '',
+    heads: heads(['Reading', 'name'], ['Size', 'figure'], ['With', 'words'], ['On', 'words']),
+    rows: readings.map((reading) => {
+      const name = readingWords(reading.what, reading.place_no, reading.over_k);
+      return {
+        id: `reading-${reading.id}`,
+        cells: [
+          trusted ? linkCell(name, to.itemReadingStrike(line.id, reading.id)) : cell(name),
+          cell(readingWordsOf(reading)),
+          cell(reading.instrument),
+          cell(reading.read_on),
+        ],
+      };
+    }),
+    empty: '',
+  };
+}
