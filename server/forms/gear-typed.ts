@@ -75,7 +75,7 @@ export function gearGroups(typed: Typed, problems: Problems, unit: LengthUnit, t
     group('Teeth', [...(teeth ? ['teeth'] : []), 'pitch', 'system']),
     group('Proportions that were measured otherwise', over, { folded: over.every((name) => (typed[name] ?? '') === '') }),
     group('Face and bore', BORE),
-    group('Where the metal is', METAL),
+    group('Web and recesses', METAL),
   ];
 }
 

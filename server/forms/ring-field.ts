@@ -37,7 +37,7 @@ function splitWord<W extends string>(text: string, { words, usual }: RingWords<W
 function readRing<W extends string>(text: string, unit: LengthUnit, words: RingWords<W>): Read<TypedRing<W>> {
   const { what, sizes } = splitWord(text, words);
   const two = splitSizes(sizes);
-  if (!two) return unread(`${quoted(text)} does not name two diameters. Type it as ${words.hint}.`);
+  if (!two) return unread(`${quoted(text)} does not name two diameters. Type it as “${words.hint}”.`);
   const [inner, outer] = two.map((size) => readLength(size, 'a diameter', unit, LIMITS[unit])) as [Read<TypedLength>, Read<TypedLength>];
   if (!inner.ok) return inner;
   if (!outer.ok) return outer;
@@ -58,7 +58,7 @@ export function ringField<W extends string>(words: RingWords<W>, unit: LengthUni
     if (wrong && !wrong.ok) return wrong;
     return read(rings.flatMap((ring) => (ring.ok ? [ring.value] : [])));
   };
-  const field = readField({ label: words.label, hint: `As ${words.hint}, a semicolon between two`, unit, read: readAll });
+  const field = readField({ label: words.label, hint: `As “${words.hint}”, a semicolon between two`, unit, read: readAll });
   return { ...field, optional: true };
 }
 

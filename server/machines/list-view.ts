@@ -65,7 +65,7 @@ export function machinesView({ page, sort, first, trusted }: Listed): PageData<'
     back: null,
     titleBlock: [],
     sorts: any
-      ? SORTS.map((one) => ({ says: one === 'name' ? 'By name' : 'Newest first', href: one === sort ? '' : to.machinesBy(one) }))
+      ? SORTS.map((one) => ({ says: one === 'name' ? 'Sort by name' : 'Sort by newest', href: one === sort ? '' : to.machinesBy(one) }))
       : [],
     table: any ? table(page.rows) : null,
     empty: any ? null : nothing(trusted),

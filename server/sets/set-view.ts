@@ -117,6 +117,10 @@ const waysOn = ({ bench: { set } }: SetShown): LinkView[] => [
   { says: 'Change the set: name, pattern, notes', href: to.setEdit(set.id) },
 ];
 
+/** Once several wheels are being made: what they share. */
+const sharing = ({ places }: Bench): LinkView[] =>
+  places.some(({ routing_id }) => routing_id !== null) ? [{ says: 'What shares a set-up', href: to.setUps }] : [];
+
 /** A change-gear set. */
 export function setView(shown: SetShown): PageData<'sets/one'> {
   const { bench, choice, cost, problem, trusted } = shown;
@@ -148,6 +152,6 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
     cost: costView(cost),
     blanks: blanksView(shown),
     notes: set.notes,
-    links: trusted ? waysOn(shown) : [],
+    links: [...sharing(bench), ...(trusted ? waysOn(shown) : [])],
   };
 }

@@ -53,9 +53,9 @@ export function wheelsDrawings(bench: Bench, choice: SetChoice): TwoWidths {
   return keptDrawings(JSON.stringify([bench.set.name, pegs]), () => hung(pegs, bench.set.name));
 }
 
-const toMeasure = (wheel: Wheel | undefined): string => {
+const toMeasure = (wheel: Wheel | undefined): string[] => {
   const lacking = wheel ? neverMeasured(wheel.spare) : [];
-  return lacking.length === 0 ? '–' : `measure: ${lacking.join(', ')}`;
+  return lacking.length === 0 ? [] : [`to be measured: ${lacking.join(', ')}`];
 };
 
 function placeRow(bench: Bench, place: Place): RowView {
@@ -66,9 +66,8 @@ function placeRow(bench: Bench, place: Place): RowView {
       linkCell(`${place.gear.teeth} teeth`, to.part(place.id)),
       stateCell(partState(place)),
       cell(place.mark),
-      fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('–'),
-      cell(isMissing(place) ? 'belongs, and is not there' : 'belongs'),
-      cell(toMeasure(fitted)),
+      fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
+      cell(['belongs', ...toMeasure(fitted)].join('; ')),
     ],
   };
 }
@@ -87,10 +86,9 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
     cells: [
       linkCell(`${spare.gear.teeth} teeth`, to.item(item.id)),
       stateCell(overState(wheel)),
-      cell('–'),
+      cell('no place'),
       cell(`drawer ${item.id}`),
-      cell(becomes ? `${proposed} the ${becomes.teeth}` : 'over'),
-      cell(toMeasure(wheel)),
+      cell([becomes ? `${proposed} the ${becomes.teeth}` : 'over', ...toMeasure(wheel)].join('; ')),
     ],
   };
 }
@@ -98,7 +96,7 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
 /** The same in a table. */
 export const wheelsTable = (bench: Bench, choice: SetChoice): TableView => ({
   title: '',
-  heads: heads(['Wheel', 'name'], ['State', 'state'], ['Mark', 'words'], ['Lies as', 'words'], ['In the set', 'words'], ['Mind', 'words']),
+  heads: heads(['Wheel', 'name'], ['State', 'state'], ['Mark', 'words'], ['Lies as', 'words'], ['In the set', 'words']),
   rows: [
     ...bench.places.map((place) => placeRow(bench, place)),
     ...bench.drawer.filter(isOver).map((wheel) => overRow(bench, choice, wheel)),

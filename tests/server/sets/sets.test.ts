@@ -255,8 +255,8 @@ describe('the two lines of a set', () => {
     const html = await bodyOf(set);
     expect(textOf(sectionOf(html, 'blanks'))).toContain('No spare becomes any of them.');
     expect(html).not.toContain('name="choices"');
-    const [, state, , , , mind] = rowsOf(sectionOf(html, 'wheels')).find(([, word]) => word?.startsWith('spare')) ?? [];
-    expect([state, mind]).toEqual(['spare, not all measured', 'measure: where the metal is, file test']);
+    const [, state, , , mind] = rowsOf(sectionOf(html, 'wheels')).find(([, word]) => word?.startsWith('spare')) ?? [];
+    expect([state, mind]).toEqual(['spare, not all measured', 'over; to be measured: where the metal is, file test']);
   });
 
   it('wheels that stand as the pattern had them follow it; one changed by itself stays', async () => {
