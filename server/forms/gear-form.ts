@@ -21,7 +21,7 @@ const PROPORTION = { least: 0.1, most: 3 };
 const OWN = 'own';
 /** Ends the name of a named system of which something was measured otherwise. */
 export const AS_MEASURED = ', as measured';
-export const OWN_NAME = 'own proportions';
+const OWN_NAME = 'own proportions';
 const PLAIN_BASE: ToothSystem = { name: OWN_NAME, angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
 
 const SIDES = { both: 'both', marked: 'marked', other: 'other', plain: 'other' } as const;
@@ -61,7 +61,7 @@ export const gearFields = (unit: LengthUnit) => ({
   ...patternFields(unit),
 });
 
-export type GearFields = ReturnType<typeof gearFields>;
+type GearFields = ReturnType<typeof gearFields>;
 export type PatternValues = ValuesOf<ReturnType<typeof patternFields>>;
 export type GearValues = ValuesOf<GearFields>;
 

@@ -5,7 +5,7 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import type { EmptyView, RowView, StateView, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
 
-export const SORTS = ['newest', 'name'] as const;
+const SORTS = ['newest', 'name'] as const;
 export type Sort = (typeof SORTS)[number];
 
 /** How a machine is spoken of: its maker and model, else what it is. */

@@ -20,7 +20,7 @@ const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'i
 const size = (length: Length, unit: LengthUnit): string => `${printLength(length, roundForm(unit))} ${unit}`;
 
 /** Drawings and figures of more than these would make a long page; the rest are on the page of each part. */
-export const MOST_DRAWN = 6;
+const MOST_DRAWN = 6;
 
 const WORDS: Readonly<Record<Judged['verdict'], StateView>> = {
   clean: { kind: 'ready', says: 'cleans up' },
@@ -31,7 +31,7 @@ const WORDS: Readonly<Record<Judged['verdict'], StateView>> = {
 };
 
 /** A spare held against a wanted wheel, in the trade's short sentence. */
-export function shortWords({ gear }: SpareWheel, judged: Judged): string {
+function shortWords({ gear }: SpareWheel, judged: Judged): string {
   const { unit } = judged.sizes;
   const against = judged.checks.filter((check) => check.result === 'no' && check.about !== 'outside');
   const unknown = judged.checks.filter((check) => check.result === 'measure first');
@@ -50,7 +50,7 @@ export function shortWords({ gear }: SpareWheel, judged: Judged): string {
 type Held = { readonly state: StateView; readonly says: string };
 
 /** The same, or its refusal in words where a reading makes no sense. */
-export function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: Length): Held {
+function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: Length): Held {
   try {
     const judged = judgeSpare({ wanted: wanted.gear, spare, cleanUp });
     return { state: WORDS[judged.verdict], says: shortWords(spare, judged) };
@@ -89,20 +89,29 @@ export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, pref
   };
 }
 
-type Shown = { readonly choice: BlankChoice | null; readonly spares: readonly SpareWheel[]; readonly cleanUp: Length };
+/** elsewhere: whether a spare lies outside the drawer of the set. */
+type Shown = {
+  readonly choice: BlankChoice | null;
+  readonly spares: readonly SpareWheel[];
+  readonly cleanUp: Length;
+  readonly elsewhere: (id: number) => boolean;
+};
 
 const FIRST = ['newOutside', 'oldRoot', 'turnOff', 'wall'];
 const isFirst = ({ key }: FigureView): boolean => FIRST.some((name) => key.endsWith(`-${name}`));
 
+const saysOf = ({ spare, judged }: Chosen, elsewhere: Shown['elsewhere']): string =>
+  `${shortWords(spare, judged)}${elsewhere(spare.id) ? ` ${spare.name} lies outside the drawer of this set.` : ''}`;
+
 /** One missing wheel. at: its place among them. */
-export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp }: Shown): BlankView {
+export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp, elsewhere }: Shown): BlankView {
   const chosen = choice?.chosen.find((one) => one.wanted.id === wanted.id);
-  const drawn = chosen && at < MOST_DRAWN ? recutOf(chosen, cleanUp, `blank-${wanted.gear.teeth}`) : null;
+  const drawn = chosen && at < MOST_DRAWN ? recutOf(chosen, cleanUp, `blank-${wanted.id}`) : null;
   const figures = drawn?.figures ?? [];
   return {
     id: `blank-${wanted.id}`,
     title: chosen ? `${wanted.gear.teeth} teeth from ${chosen.spare.gear.teeth}` : `${wanted.gear.teeth} teeth: no spare serves`,
-    says: chosen ? shortWords(chosen.spare, chosen.judged) : 'Stock, ring and hub, or sending it out: the page of the part holds the ways.',
+    says: chosen ? saysOf(chosen, elsewhere) : 'Stock, ring and hub, or sending it out: the page of the part holds the ways.',
     drawing: drawn?.drawing ?? null,
     figures: figures.filter(isFirst),
     more: figures.filter((figure) => !isFirst(figure)),

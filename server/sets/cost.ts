@@ -63,13 +63,31 @@ const keyOf = ({ belongs, drawer, plannedRecuts = [], canBeCutToday = [] }: Whee
     canBeCutToday.map(({ teeth }) => teeth).join(' '),
   ].join('|');
 
+/** A wheel that is cut from a spare of another drawer is no stock: the table says where it comes from. */
+function sayElsewhere(answer: Answer<RatiosKey>, bench: Bench, choice: BlankChoice | null): Answer<RatiosKey> {
+  const others = new Set(bench.elsewhere.map(({ item }) => item.id));
+  const from = new Map((choice?.chosen ?? []).filter(({ spare }) => others.has(spare.id)).map((one) => [one.wanted.gear.teeth, one.spare]));
+  const tables = (answer.tables ?? []).map((table) => ({
+    ...table,
+    rows: table.rows.map(([made, by, ...rest]) => {
+      const spare = typeof made === 'object' && 'count' in made ? from.get(made.count) : undefined;
+      return [made ?? '', spare ? `${spare.gear.teeth}, another drawer` : (by ?? ''), ...rest];
+    }),
+  }));
+  return { ...answer, tables };
+}
+
 /** Counted once for the same wheels, however often the page is looked at. */
 export function costFor(bench: Bench, choice: BlankChoice | null): SetCost {
   const asked = askedOf(bench, choice);
   const { belongs, drawer } = asked;
   try {
     return {
-      answer: keptAnswers(keyOf(asked), () => ratiosAnswer(asked)),
+      answer: sayElsewhere(
+        keptAnswers(keyOf(asked), () => ratiosAnswer(asked)),
+        bench,
+        choice,
+      ),
       scale: keptScales(`${wheelsKey(belongs)}|${wheelsKey(drawer)}`, () =>
         drawingView(ratioScale(scaleOf(ratioMarks({ belongs, drawer, pixels: COLUMNS })))),
       ),

@@ -35,14 +35,14 @@ const setsField = choiceField({
   ],
 });
 
-export const nameFields = {
+const nameFields = {
   name: required(textField({ label: 'Name', hint: 'For instance index change gears' })),
   sets: setsField,
 };
-export const notesFields = { notes: noteField({ label: 'Notes' }) };
+const notesFields = { notes: noteField({ label: 'Notes' }) };
 
 /** Where the set belongs: one of the assemblies, or a new one. */
-export const whereFields = (all: readonly Row<'assembly'>[]) => ({
+const whereFields = (all: readonly Row<'assembly'>[]) => ({
   assembly: optional(assemblyChoice(all)),
   newAssembly: textField({
     label: all.length === 0 ? 'Assembly' : 'or a new assembly',
@@ -62,7 +62,6 @@ export const editSetFields = (unit: LengthUnit) => ({ ...nameFields, ...patternF
 
 /** What stands in a fresh form. */
 export const freshSet: Typed = { sets: 'threads', newAssembly: 'Change gears', system: 'full-14.5', body: 'unknown', ...USUAL };
-export const freshLines: Typed = USUAL;
 
 export const linesGroup = (typed: Typed, problems: Problems): FieldGroup => ({
   ...fieldGroup('The wheels', lineFields, typed, problems, LINES),

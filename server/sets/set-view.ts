@@ -22,7 +22,7 @@ export type SetShown = {
 };
 
 /** The pairs as a form carries them: "12:34,13:35", part and spare. */
-export const pairsText = ({ chosen }: BlankChoice): string => chosen.map(({ wanted, spare }) => `${wanted.id}:${spare.id}`).join(',');
+const pairsText = ({ chosen }: BlankChoice): string => chosen.map(({ wanted, spare }) => `${wanted.id}:${spare.id}`).join(',');
 
 const whatOpens = ({ chosen }: BlankChoice): string =>
   chosen.map(({ wanted, spare }) => `${wanted.gear.teeth} from the ${spare.gear.teeth}`).join(', ');
@@ -91,6 +91,11 @@ const forcedWords = ({ choice: { forced, forcedRefusal } }: SetShown): string =>
   return forced.breaks ? `${forced.says} It breaks the rule: ${forced.breaks}.` : forced.says;
 };
 
+const isElsewhere =
+  ({ elsewhere }: Bench) =>
+  (id: number): boolean =>
+    elsewhere.some(({ item }) => item.id === id);
+
 function blanksView(shown: SetShown): BlanksView | null {
   const { choice, bench, trusted } = shown;
   if (choice.wanted.length === 0) return null;
@@ -99,7 +104,7 @@ function blanksView(shown: SetShown): BlanksView | null {
     says: choice.refusal || (choice.choice?.says ?? ''),
     forced: forcedWords(shown),
     wheels: choice.wanted.map((wanted, at) =>
-      blankView(wanted, at, { choice: standing, spares: choice.candidates, cleanUp: bench.shop.cleanUp }),
+      blankView(wanted, at, { choice: standing, spares: choice.candidates, cleanUp: bench.shop.cleanUp, elsewhere: isElsewhere(bench) }),
     ),
     open: trusted && standing && standing.chosen.length > 0 ? openForm(shown, standing) : null,
     force: choice.choice && choice.candidates.length > 0 ? forceForm(shown) : null,

@@ -307,3 +307,21 @@ describe('the two lines of a set', () => {
     expect(textOf(clash.body)).toContain('Index wheels');
   });
 });
+
+it('where this drawer holds nothing that serves, a spare of another is offered and said to lie elsewhere', async () => {
+  const { machine: where } = await storyOne(shop);
+  const bore = { bore: SET.bore, boreDiameter: SET.boreDiameter, boreMinor: SET.boreMinor, splines: SET.splines, keyWidth: SET.keyWidth };
+  const other = { ...SET, ...bore, name: 'Feed wheels', assembly: '1', newAssembly: '', belongs: '30, 40', drawer: '30' };
+  const html = await bodyOf(at(await send(shop, `${where}/sets`, other)));
+  // 40 teeth want 45 or more of the same pitch (story: N + 4.314): only the 46 of the index wheels serves.
+  expect(textOf(sectionOf(html, 'blanks'))).toContain('46 becomes 40.');
+  expect(textOf(sectionOf(html, `blank-${partOf(html, 40)}`))).toContain('lies outside the drawer of this set');
+  expect(rowOf(sectionOf(html, 'cost'), '40')[1]).toBe('46, another drawer');
+});
+
+it('two like wheels missing: no id stands twice on the page', async () => {
+  const { set } = await storyOne(shop, { ...SET, belongs: '19, 22x2, 25' });
+  const ids = [...(await bodyOf(set)).matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+  expect(ids.length).toBeGreaterThan(20);
+  expect(new Set(ids).size).toBe(ids.length);
+});
