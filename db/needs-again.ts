@@ -1,6 +1,7 @@
 import { type Executor, type Row, together } from './executor.ts';
 import { type Meets, settleNeeds } from './needs.ts';
 import { isReady, stillToDo } from './readiness.ts';
+import { refreshAllStale } from './replan.ts';
 
 /** What became of the work after the tools had changed: how many operations are ready that were not, and the other way round. */
 export type Settled = { readonly ready: number; readonly waiting: number };
@@ -13,11 +14,12 @@ async function readyIds(db: Executor): Promise<ReadonlySet<number>> {
   return new Set(rows.map((row) => row.id));
 }
 
-/** Asks anew which tool meets which need, in the transaction in which a tool was saved, and counts what that changed. */
+/** Asks anew which tool meets which need and which figures are out of date, where a tool was saved, and counts what that changed. */
 export const settleAndCount = (db: Executor, meets: Meets): Promise<Settled> =>
   together(db, async (trx) => {
     const before = await readyIds(trx);
     await settleNeeds(trx, meets);
+    await refreshAllStale(trx);
     const after = await readyIds(trx);
     const only = (some: ReadonlySet<number>, others: ReadonlySet<number>) => [...some].filter((id) => !others.has(id)).length;
     return { ready: only(after, before), waiting: only(before, after) };

@@ -1,9 +1,9 @@
 import { DomainError } from '../lib/figure/domain-error.ts';
 import type { Figure, Value } from '../lib/figure/figure.ts';
 import { printFigure } from '../lib/figure/print-value.ts';
-import { meets } from '../lib/routing/needs.ts';
-import type { PlannedOperation } from '../lib/routing/operation.ts';
-import { type Plan, planRouting } from '../lib/routing/plan.ts';
+import { meets, needWords } from '../lib/routing/needs.ts';
+import type { Need, PlannedOperation } from '../lib/routing/operation.ts';
+import type { Plan } from '../lib/routing/plan.ts';
 import { type FigureChanged, type StoredOperation, whatChanged } from '../lib/routing/stale.ts';
 import { rowOf } from './changes.ts';
 import { type Executor, together } from './executor.ts';
@@ -12,6 +12,7 @@ import { addNeeds, settleNeeds } from './needs.ts';
 import { addPlanned, type OperationLine, operationsOf, strikeOut } from './operations.ts';
 import { putAt } from './order.ts';
 import { planAsked } from './plan-asked.ts';
+import { planOf } from './planned.ts';
 import { setStale } from './routings.ts';
 import { setUpId } from './set-ups.ts';
 import { shopNow } from './shop-now.ts';
@@ -30,12 +31,21 @@ export type Changed = {
   readonly now: string;
 };
 
+const isOpen = ({ state }: OperationLine): boolean => state !== 'done' && state !== 'struck out';
+
+/** Cautions are always those of today: a warning is not accepted first. */
+function warnedToday(line: OperationLine, plan: Plan): OperationLine {
+  const now = line.key === null || !isOpen(line) ? undefined : plan.operations.find(({ key }) => key === line.key);
+  return now ? { ...line, cautions: now.cautions } : line;
+}
+
 /** The plan of today, with what was measured and typed fed forward. Throws RecordNotFound. */
 export async function replan(db: Executor, routingId: number): Promise<Today> {
   const [row, lines] = [await rowOf(db, 'routing', routingId), await operationsOf(db, routingId)];
   try {
     const asked = row.closed_on === null ? await planAsked(db, row, lines, await shopNow(db)) : null;
-    return { lines, plan: asked ? planRouting(asked) : null, refusal: '' };
+    const plan = asked ? planOf(asked) : null;
+    return { lines: plan ? lines.map((line) => warnedToday(line, plan)) : lines, plan, refusal: '' };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { lines, plan: null, refusal: error.message };
@@ -90,7 +100,7 @@ export function changesSince({ lines: all, plan }: Today): Changed[] {
   if (!plan) return [];
   const lines = all.filter(isPlanned);
   const { figures, added, removed } = whatChanged(lines.map(storedAs), plan);
-  const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
+  const open = lines.filter(isOpen);
   const setUps = open.flatMap((line) => plan.operations.filter(({ key }) => key === line.key).flatMap((now) => changedSetUp(line, now)));
   return [
     ...plan.operations.filter(({ key }) => added.includes(key)).map(further),
@@ -100,10 +110,29 @@ export function changesSince({ lines: all, plan }: Today): Changed[] {
   ];
 }
 
-/** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
-export async function refreshStale(db: Executor, routingId: number): Promise<void> {
-  await setStale(db, routingId, changesSince(await replan(db, routingId)).length > 0);
+const arborsIn = (needs: readonly Need[]): Need[] => needs.filter(({ kind }) => kind === 'arbor');
+
+/** The arbor follows the cutter: when one with another hole has come in, its operation waits for an arbor of that size. Gives whether any changed. */
+async function followArbors(db: Executor, { lines, plan }: Today): Promise<boolean> {
+  let changed = false;
+  for (const line of lines.filter(isOpen)) {
+    const now = plan?.operations.find(({ key }) => key === line.key);
+    const [had, wants] = [arborsIn(line.needs.map(({ need }) => need)), arborsIn(now?.needs ?? [])];
+    if (!now || had.map(needWords).join() === wants.map(needWords).join()) continue;
+    await db.deleteFrom('need').where('operation_id', '=', line.id).where('kind', '=', 'arbor').execute();
+    await addNeeds(db, line.id, wants);
+    changed = true;
+  }
+  return changed;
 }
+
+/** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
+export const refreshStale = (db: Executor, routingId: number): Promise<void> =>
+  together(db, async (trx) => {
+    const today = await replan(trx, routingId);
+    if (await followArbors(trx, today)) await settleNeeds(trx, meets);
+    await setStale(trx, routingId, changesSince(today).length > 0);
+  });
 
 /** The same for everything that is being made: after a change of tools, machines or defaults. */
 export async function refreshAllStale(db: Executor): Promise<void> {

@@ -2,7 +2,7 @@ import { RecordChanged } from '../../db/changes.ts';
 import { oneIdlerOf } from '../../db/heads.ts';
 import { workThatWants } from '../../db/needs-again.ts';
 import type { ToolDetails, ToolForms } from '../../db/tool-details.ts';
-import { addTool, saveTool, type ToolLine, tool, toolsOfKind } from '../../db/tools.ts';
+import { addTool, allTools, saveTool, type ToolLine, tool, toolsOfKind } from '../../db/tools.ts';
 import { to } from '../addresses.ts';
 import { askedBefore, sentRev } from '../asked.ts';
 import { dayOf } from '../forms/date-field.ts';
@@ -78,7 +78,8 @@ const askedTool = (visit: Visit): Promise<ToolLine> => tool(visit.db, recordId('
 
 async function onePage(visit: Visit, line: ToolLine, typed: Typed, problems: Problems, status: number): Promise<Result> {
   const use = await workThatWants(visit.db, line.row.id);
-  return show('tools/tool', toolView(line, { use, trusted: visit.trusted, typed, problems }), status);
+  const arbors = line.tool.kind === 'cutter' ? (await allTools(visit.db)).filter((one) => one.kind === 'arbor') : [];
+  return show('tools/tool', toolView(line, { use, arbors, trusted: visit.trusted, typed, problems }), status);
 }
 
 export const one = async (visit: Visit): Promise<Result> => onePage(visit, await askedTool(visit), {}, {}, 200);

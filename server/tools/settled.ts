@@ -1,5 +1,4 @@
 import { type Settled, settleAndCount } from '../../db/needs-again.ts';
-import { refreshAllStale } from '../../db/replan.ts';
 import { meets } from '../../lib/routing/needs.ts';
 import type { Db } from '../visit.ts';
 
@@ -13,8 +12,4 @@ export const settledWords = ({ ready, waiting }: Settled): string =>
   operations(ready, 'is ready now', 'are ready now') + operations(waiting, 'waits now', 'wait now');
 
 /** Decides anew what waits for tools and which printed figures are out of date; to be run where a tool was saved. Gives what to say of it. */
-export async function settle(db: Db): Promise<string> {
-  const settled = await settleAndCount(db, meets);
-  await refreshAllStale(db);
-  return settledWords(settled);
-}
+export const settle = async (db: Db): Promise<string> => settledWords(await settleAndCount(db, meets));

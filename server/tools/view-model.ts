@@ -1,5 +1,7 @@
 import type { ToolUse } from '../../db/needs-again.ts';
 import type { ToolLine } from '../../db/tools.ts';
+import { arborFor } from '../../lib/cutters/arbor-fit.ts';
+import type { AnyTool, Arbor } from '../../lib/tooling/tooling.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell } from '../cells.ts';
@@ -119,7 +121,14 @@ export const lendConflict = (line: ToolLine, yours: Typed): PageData<'conflict'>
     hidden: [revHidden(line.row.rev)],
   });
 
-type Seen = { readonly use: readonly ToolUse[]; readonly trusted: boolean; readonly typed: Typed; readonly problems: Problems };
+/** arbors: those owned, for a cutter's hole. */
+type Seen = {
+  readonly use: readonly ToolUse[];
+  readonly arbors: readonly Arbor[];
+  readonly trusted: boolean;
+  readonly typed: Typed;
+  readonly problems: Problems;
+};
 
 function buttonsOf({ row }: ToolLine): ButtonView[] {
   const button = (action: string, says: string, kind: ButtonView['kind'], more: readonly HiddenView[] = []): ButtonView => ({
@@ -188,7 +197,11 @@ function cellsOf(line: ToolLine, trusted: boolean): TitleCell[] {
   ];
 }
 
-export function toolView(line: ToolLine, { use, trusted, typed, problems }: Seen): PageData<'tools/tool'> {
+/** A cutter whose hole no owned arbor fits says so where it is put on record. */
+const arborLacking = (tool: AnyTool, arbors: readonly Arbor[]): string =>
+  tool.kind === 'cutter' && tool.hole !== null && arbors.length > 0 ? arborFor(tool, arbors).says : '';
+
+export function toolView(line: ToolLine, { use, arbors, trusted, typed, problems }: Seen): PageData<'tools/tool'> {
   const { row, tool } = line;
   const kind = formOfKind(row.kind);
   const { figures, facts } = apart(kind.sizes(line));
@@ -197,7 +210,7 @@ export function toolView(line: ToolLine, { use, trusted, typed, problems }: Seen
     place: 'Tools',
     back: { says: 'Tools', href: to.tools },
     titleBlock: cellsOf(line, trusted),
-    beware: kind.lacks(tool as never),
+    beware: [kind.lacks(tool as never), arborLacking(tool, arbors)].filter((says) => says !== '').join(' '),
     figures,
     facts: [...facts, ...(row.notes === '' ? [] : [{ label: 'Notes', says: row.notes }])],
     use: useTable(use),

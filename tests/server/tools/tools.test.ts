@@ -260,6 +260,13 @@ describe('what waited becomes ready', () => {
     const first = wants[0]?.operation_id ?? 0;
     await db.deleteFrom('need').where('kind', '!=', 'cutter').execute();
     await db.updateTable('operation').set({ done_on: '2026-03-01' }).where('id', '!=', first).execute();
+    // a cutter whose hole no arbor takes makes nothing ready; with the arbor it does
+    await send(shop, '/tools/new/arbor', { ...EVERY_KIND['arbor'], diameter: '7/8' });
+    const loan = await send(shop, '/tools/new/cutter', NO_5);
+    expect(said(loan)).not.toContain('ready now');
+    expect(textOf(await bodyOf(at(loan)))).toContain('owned: 7/8 in.');
+    await db.updateTable('tool').set({ gone_on: '2026-03-01' }).where('kind', '=', 'cutter').execute();
+    await send(shop, '/tools/new/arbor', { ...EVERY_KIND['arbor'], diameter: '1' });
     const bought = await send(shop, '/tools/new/cutter', NO_5);
     expect(said(bought)).toContain('One operation is ready now.');
     const lent = await send(shop, `${at(bought)}/lend`, { rev: '1', lentTo: 'the club', dueOn: '' });
