@@ -1,3 +1,4 @@
+import type { Figure } from '../figure/figure.ts';
 import { printFigure } from '../figure/print-value.ts';
 import { needWords } from './needs.ts';
 import type { Need, PlannedOperation, SetUp } from './operation.ts';
@@ -32,19 +33,21 @@ type Own = {
   readonly rows: readonly Row[];
 };
 
+/** A span is over 2 teeth of one part and over 3 of another: the count goes with the number. A speed is named with its operation. */
+function rowOf({ key: operation, title }: PlannedOperation, key: (typeof SET_BY)[number], figure: Figure): Row {
+  const { text, unit } = printFigure(figure);
+  const shown = unit === '' ? text : `${text} ${unit}`;
+  const over = key === 'span' ? /^Span (over .*)$/.exec(figure.name)?.[1] : undefined;
+  if (over !== undefined) return { key, name: 'Span', shown: `${over}: ${shown}` };
+  if (key === 'speed') return { key: `${operation}/${key}`, name: `${figure.name}: ${title}`, shown };
+  return { key: key === 'dial' ? `${operation}/${key}` : key, name: figure.name, shown };
+}
+
 function rowsOf(operations: readonly PlannedOperation[]): readonly Row[] {
-  const found = operations.flatMap(({ key: operation, figures }) =>
-    SET_BY.flatMap((figureKey) => {
-      const figure = figures[figureKey];
-      if (!figure) return [];
-      const { text, unit } = printFigure(figure);
-      return [
-        {
-          key: figureKey === 'dial' || figureKey === 'speed' ? `${operation}/${figureKey}` : figureKey,
-          name: figure.name,
-          shown: unit === '' ? text : `${text} ${unit}`,
-        },
-      ];
+  const found = operations.flatMap((operation) =>
+    SET_BY.flatMap((key) => {
+      const figure = operation.figures[key];
+      return figure ? [rowOf(operation, key, figure)] : [];
     }),
   );
   return found.filter((row, at) => found.findIndex(({ key }) => key === row.key) === at);

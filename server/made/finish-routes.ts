@@ -15,7 +15,7 @@ import { centsOf, finishFields, firstTyped } from './forms.ts';
 
 /** What is still to be done, not measured, or outside its limits: told, never in the way. */
 function stillOpen({ today: { lines } }: RoutingWork): string[] {
-  const open = lines.filter(({ state, must }) => state !== 'done' && state !== 'struck out' && must === 1);
+  const open = lines.filter(({ key, state, must }) => key !== 'record' && state !== 'done' && state !== 'struck out' && must === 1);
   const outside = lines.flatMap((line) =>
     measurable(line).flatMap(({ measure, stored: { measured } }) => {
       const verdict = measured && 'length' in measured ? verdictOf(measure, measured.length) : null;

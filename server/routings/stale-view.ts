@@ -29,12 +29,20 @@ const ONE = 'One thing is worked out otherwise by now than it was printed. Cut b
 const many = (count: number): string =>
   `${count} things are worked out otherwise by now than they were printed. Cut by the new ones; accept them to strike the old ones.`;
 
+const FIRST = 'Known now, and not printed yet. Accept it to keep it with the operation.';
+
+/** Heading and sentence: what was never printed is new, not out of date. */
+function headWords(changes: readonly Changed[]): Pick<StaleView, 'title' | 'says'> {
+  if (changes.every(({ was, figure }) => was === '' && figure !== null)) return { title: 'New figures', says: FIRST };
+  return { title: 'Out of date', says: changes.length === 1 ? ONE : many(changes.length) };
+}
+
 /** What is out of date, with the buttons to accept it one by one or all; null when nothing is. */
 export function staleView(changes: readonly Changed[], asking: Accepting): StaleView | null {
   if (changes.length === 0) return null;
   const keys = changes.map(({ key }) => key);
   return {
-    says: changes.length === 1 ? ONE : many(changes.length),
+    ...headWords(changes),
     canAccept: asking.trusted,
     changes: changes.map((one) => changed(one, asking)),
     acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length}`, 'main') : null,

@@ -36,6 +36,7 @@ export type ChangedView = {
   readonly accept: ButtonView | null;
 };
 export type StaleView = {
+  readonly title: string;
   readonly says: string;
   readonly canAccept: boolean;
   readonly changes: readonly ChangedView[];

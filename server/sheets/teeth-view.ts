@@ -38,10 +38,10 @@ function landsIn({ mark, hole }: Mark, { turns }: IndexMove): string {
 
 const AGAIN = 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.';
 
-/** A pass before this one that is not done: it comes first. */
+/** A pass before this one that is neither counted to its end nor marked done: it comes first. */
 function before(pass: Pass, all: readonly Ticked[]): string {
   const at = all.findIndex((one) => one.pass.operation.id === pass.operation.id);
-  const open = all.slice(0, at).find((one) => nextMark(one.pass, one.ticks) !== null);
+  const open = all.slice(0, at).find((one) => one.pass.operation.done_on === null && nextMark(one.pass, one.ticks) !== null);
   return open ? `${NAMES[open.pass.kind]} comes first: ${open.ticks.length} of ${open.pass.marks} done.` : '';
 }
 

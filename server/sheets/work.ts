@@ -1,6 +1,7 @@
 import { blanksOf } from '../../db/blanks.ts';
 import { RecordNotFound } from '../../db/changes.ts';
 import type { Executor, Row } from '../../db/executor.ts';
+import type { StoredFigure } from '../../db/figures.ts';
 import { type ItemLine, item } from '../../db/items.ts';
 import { machines } from '../../db/machines.ts';
 import { type OperationLine, operation, operationsOf } from '../../db/operations.ts';
@@ -9,6 +10,8 @@ import { project } from '../../db/projects.ts';
 import { replan } from '../../db/replan.ts';
 import { openRoutingOf, routing, routingsOfPart } from '../../db/routings.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
+import type { Figure } from '../../lib/figure/figure.ts';
+import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { FiguresNow } from './sheet-figure.ts';
 
@@ -29,6 +32,32 @@ async function blanksWith(db: Executor, routingId: number): Promise<Work['blanks
   return blanks;
 }
 
+const firstShown = (operation_id: number, key: string, figure: Figure): StoredFigure => {
+  const { value, unit, places } = figure;
+  const [low, high] = figure.limits ?? [null, null];
+  const form = { unit: unit === 'mm' ? ('mm' as const) : ('in' as const), places: places ?? 4 };
+  return {
+    operation_id,
+    key,
+    figure,
+    computed: value,
+    typed: null,
+    measured: null,
+    shown: value,
+    shownFrom: 'worked out',
+    low,
+    high,
+    form,
+  };
+};
+
+/** What became known after the routing was opened, as with a cutter that came in, stands on paper too. */
+function withNewFigures(line: OperationLine, planned: readonly PlannedOperation[]): OperationLine {
+  const now = line.done_on === null && line.key !== null ? planned.find(({ key }) => key === line.key) : undefined;
+  const added = Object.entries(now?.figures ?? {}).filter(([key]) => !line.figures.some((stored) => stored.key === key));
+  return { ...line, figures: [...line.figures, ...added.map(([key, figure]) => firstShown(line.id, key, figure))] };
+}
+
 async function workOn(db: Executor, partId: number, row: Row<'routing'> | null): Promise<Work> {
   const own = await part(db, partId);
   const today = row ? await replan(db, row.id) : { lines: [], plan: null };
@@ -38,7 +67,7 @@ async function workOn(db: Executor, partId: number, row: Row<'routing'> | null):
     part: own,
     project: await project(db, own.project_id),
     routing: row,
-    operations: today.lines,
+    operations: today.lines.map((line) => withNewFigures(line, planned)),
     blanks: row ? await blanksWith(db, row.id) : [],
     machines: (await machines(db)).map(({ machine }) => machine),
     now: new Map(now),

@@ -142,6 +142,7 @@ test('an index sheet for a part without a circle says what is missing', async ()
   const one = await firstStory(own.shops.own);
   const nick = await one.operation(22, 'nick');
   await own.shops.own.deleteFrom('figure').where('key', '=', 'crank').execute();
+  await own.shops.own.updateTable('tool').set({ gone_on: '2026-03-01' }).where('kind', '=', 'plate').execute();
   const { statusCode, body } = await visit(own, `/operations/${nick.id}/index-sheet`);
   expect(statusCode).toBe(422);
   expect(plain(body)).toContain('has no circle to divide on yet');
