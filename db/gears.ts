@@ -141,6 +141,16 @@ function stored(row: Row<'gear'>, { bore, recesses, openings }: Parts): StoredGe
   return { gear: gearOf(row, bore ? boreOf(bore) : null, bodyOf(row, recesses, openings)), forms };
 }
 
+/** What is turned or drilled out of the bodies of these wheels: those whose bodies are known. */
+async function ringsOf<T extends 'recess' | 'opening'>(db: Executor, table: T, gearIds: readonly number[]): Promise<Row<T>[]> {
+  if (gearIds.length === 0) return [];
+  const query = db
+    .selectFrom(table as 'recess')
+    .selectAll()
+    .where('gear_id', 'in', gearIds);
+  return (await query.orderBy('place_no').execute()) as unknown as Row<T>[];
+}
+
 /** Many wheels at once, by id. */
 export async function gearsById(db: Executor, ids: readonly number[]): Promise<ReadonlyMap<number, StoredGear>> {
   if (ids.length === 0) return new Map();
@@ -149,8 +159,9 @@ export async function gearsById(db: Executor, ids: readonly number[]): Promise<R
     db,
     rows.flatMap((row) => row.bore_id ?? []),
   );
-  const recesses = await db.selectFrom('recess').selectAll().where('gear_id', 'in', ids).orderBy('place_no').execute();
-  const openings = await db.selectFrom('opening').selectAll().where('gear_id', 'in', ids).orderBy('place_no').execute();
+  const known = rows.filter((row) => row.body_known === 1).map((row) => row.id);
+  const recesses = await ringsOf(db, 'recess', known);
+  const openings = await ringsOf(db, 'opening', known);
   const own = <T extends { gear_id: number }>(all: readonly T[], id: number): T[] => all.filter((one) => one.gear_id === id);
   const partsOf = (row: Row<'gear'>): Parts => ({
     bore: bores.get(row.bore_id ?? 0),

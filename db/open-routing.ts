@@ -3,7 +3,6 @@ import { DomainError } from '../lib/figure/domain-error.ts';
 import { PLANNED_WAYS, type PlannedWay } from '../lib/routing/asked.ts';
 import { meets } from '../lib/routing/needs.ts';
 import type { PlannedOperation, Way } from '../lib/routing/operation.ts';
-import { planRouting } from '../lib/routing/plan.ts';
 import type { ShopNow } from '../lib/routing/shop-now.ts';
 import type { NewBlank } from './blanks.ts';
 import { type Executor, type Row, together } from './executor.ts';
@@ -11,6 +10,7 @@ import { type ItemLine, item } from './items.ts';
 import { settleNeeds } from './needs.ts';
 import { type PartLine, part } from './parts.ts';
 import { blankFrom, circlesNow, wantedOf } from './plan-asked.ts';
+import { planOf } from './planned.ts';
 import { refreshAllStale } from './replan.ts';
 import { openRouting as writeRouting } from './routings.ts';
 import { backlashNow, shopNow } from './shop-now.ts';
@@ -64,7 +64,7 @@ async function planned(db: Executor, chosen: Chosen, { shop, circles }: Joint): 
   if (!blank) return [];
   const wanted = wantedOf(chosen.part, await backlashNow(db));
   const circle = circles.get(wanted.mark);
-  return planRouting({ ...blank, wanted, shop, readings: {}, ...(circle ? { circle } : {}) }).operations;
+  return planOf({ ...blank, wanted, shop, readings: {}, ...(circle ? { circle } : {}) }).operations;
 }
 
 async function openOne(db: Executor, chosen: Chosen, joint: Joint, now: string): Promise<number> {
@@ -100,7 +100,7 @@ export const openRoutings = (db: Executor, choices: readonly RoutingChoice[], no
     const circles = await circlesNow(
       trx,
       wheels.map((one) => wantedOf(one.part, backlash)),
-      shop,
+      { shop, backlash },
     );
     const ids: number[] = [];
     for (const chosen of all) ids.push(await openOne(trx, chosen, { shop, circles }, now));

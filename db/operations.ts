@@ -169,7 +169,7 @@ export async function operationLines(db: Executor, rows: readonly Row<'operation
   const [figures, needs] = [await figuresOf(db, ids), await needsOf(db, ids)];
   const after = ids.length === 0 ? [] : await db.selectFrom('follows').selectAll().where('operation_id', 'in', ids).execute();
   const setUp = await setUpsById(db, [...new Set(rows.map((row) => row.set_up_id))]);
-  const states = await statesOf(db, ids);
+  const states = await statesOf(db, ids, needs);
   const own = <T extends { operation_id: number }>(all: readonly T[], id: number): T[] => all.filter((one) => one.operation_id === id);
   return rows.map((row) => ({
     ...row,

@@ -63,6 +63,17 @@ export async function part(db: Executor, id: number): Promise<PartLine> {
   return found;
 }
 
+/** Many parts at once, in the order asked for. Throws RecordNotFound. */
+export async function partsById(db: Executor, ids: readonly number[]): Promise<PartLine[]> {
+  if (ids.length === 0) return [];
+  const found = new Map((await withGears(db, await lines(db).where('part.id', 'in', ids).execute())).map((one) => [one.id, one]));
+  return ids.map((id) => {
+    const one = found.get(id);
+    if (!one) throw new RecordNotFound('part', id);
+    return one;
+  });
+}
+
 export async function partByMark(db: Executor, mark: string): Promise<PartLine | null> {
   const [found] = await withGears(db, await lines(db).where('part.mark', '=', mark.trim().toUpperCase()).execute());
   return found ?? null;

@@ -1,13 +1,13 @@
 import { DomainError } from '../lib/figure/domain-error.ts';
 import type { ChosenCircle, PlanAsked, PlanBlank, Readings, WantedPart } from '../lib/routing/asked.ts';
-import { circlesFor } from '../lib/routing/chosen.ts';
 import type { ShopNow } from '../lib/routing/shop-now.ts';
 import type { Length } from '../lib/values/length.ts';
 import { blanksOf } from './blanks.ts';
 import type { Executor, Row } from './executor.ts';
-import { type ItemLine, item } from './items.ts';
+import { type ItemLine, itemsById } from './items.ts';
 import type { OperationLine } from './operations.ts';
-import { type PartLine, part } from './parts.ts';
+import { type PartLine, part, partsById } from './parts.ts';
+import { circlesOf } from './planned.ts';
 import { readingsOf } from './readings.ts';
 import { backlashNow } from './shop-now.ts';
 import { spareOf } from './spares/spare-of.ts';
@@ -51,9 +51,12 @@ export async function blankFrom(db: Executor, claimed: readonly Claimed[]): Prom
 }
 
 async function claimedBy(db: Executor, routingId: number): Promise<Claimed[]> {
-  const claimed: Claimed[] = [];
-  for (const { item_id, role } of await blanksOf(db, routingId)) claimed.push({ thing: await item(db, item_id), role });
-  return claimed;
+  const blanks = await blanksOf(db, routingId);
+  const things = await itemsById(
+    db,
+    blanks.map((blank) => blank.item_id),
+  );
+  return blanks.flatMap(({ item_id, role }) => things.filter(({ id }) => id === item_id).map((thing) => ({ thing, role })));
 }
 
 /** What was measured or typed at the operations of a routing, by operation and figure. */
@@ -100,19 +103,23 @@ async function partsToDivide(db: Executor): Promise<PartLine[]> {
     .orderBy('routing.id', 'desc')
     .limit(MOST_TOGETHER - 1)
     .execute();
-  const parts: PartLine[] = [];
-  for (const { part_id } of rows.reverse()) parts.push(await part(db, part_id));
-  return parts;
+  return partsById(
+    db,
+    rows.reverse().map((row) => row.part_id),
+  );
 }
 
 /** Circles for these parts together with all that are being made, so that they stay on one plate: by the part's mark. */
-export async function circlesNow(db: Executor, more: readonly WantedPart[], shop: ShopNow): Promise<ReadonlyMap<string, ChosenCircle>> {
-  const backlash = await backlashNow(db);
+export async function circlesNow(
+  db: Executor,
+  more: readonly WantedPart[],
+  { shop, backlash }: { readonly shop: ShopNow; readonly backlash: Length },
+): Promise<ReadonlyMap<string, ChosenCircle>> {
   const open = (await partsToDivide(db)).flatMap((one) => (one.stored ? [wantedOf(one, backlash)] : []));
   const others = open.filter(({ mark }) => !more.some((one) => one.mark === mark));
   const all = [...others, ...more].slice(-MOST_TOGETHER);
   const anyCircle = shop.plates.some(({ sides }) => sides.flat().length > 0);
-  return all.length === 0 || !anyCircle ? new Map() : circlesFor(all, shop).byMark;
+  return all.length === 0 || !anyCircle ? new Map() : circlesOf(all, shop).byMark;
 }
 
 /**
@@ -127,7 +134,8 @@ export async function planAsked(
 ): Promise<PlanAsked | null> {
   const [of, blank] = [await part(db, row.part_id), await blankFrom(db, await claimedBy(db, row.id))];
   if (!of.stored || !blank) return null;
-  const wanted = wantedOf(of, await backlashNow(db));
-  const circle = circleInUse(lines, shop) ?? (await circlesNow(db, [wanted], shop)).get(wanted.mark);
+  const backlash = await backlashNow(db);
+  const wanted = wantedOf(of, backlash);
+  const circle = circleInUse(lines, shop) ?? (await circlesNow(db, [wanted], { shop, backlash })).get(wanted.mark);
   return { ...blank, wanted, shop, readings: readingsOfRouting(lines), ...(circle ? { circle } : {}) };
 }

@@ -1,7 +1,7 @@
 import { type SqlBool, sql } from 'kysely';
 import type { Need } from '../lib/routing/operation.ts';
 import type { Executor } from './executor.ts';
-import { needsOf } from './needs.ts';
+import { needsOf, type StoredNeed } from './needs.ts';
 
 /** done and struck: as marked. held: kept back for a named operation. waiting: for what `waits` says. */
 export type OperationState = 'done' | 'struck out' | 'held' | 'waiting' | 'ready';
@@ -50,17 +50,17 @@ const heldOf = (db: Executor, ids: readonly number[]) =>
     .where('other.struck_on', 'is', null)
     .execute();
 
-/** What each of these operations waits for. A tool comes first: it can be got while something else is done. */
-export async function waitsOf(db: Executor, ids: readonly number[]): Promise<(id: number) => Wait[]> {
+/** What each of these operations waits for. A tool comes first: it can be got while something else is done. needs: theirs, where they are read already. */
+export async function waitsOf(db: Executor, ids: readonly number[], needs?: readonly StoredNeed[]): Promise<(id: number) => Wait[]> {
   if (ids.length === 0) return () => [];
-  const [needs, earlier, held] = [await needsOf(db, ids), await earlierOf(db, ids), await heldOf(db, ids)];
+  const [lacking, earlier, held] = [needs ?? (await needsOf(db, ids)), await earlierOf(db, ids), await heldOf(db, ids)];
   const from = db.selectFrom('operation').innerJoin('routing', 'routing.id', 'operation.routing_id').select('operation.id');
   const blankless = new Set((await from.where('operation.id', 'in', ids).where(lacksBlank).execute()).map((row) => row.id));
   return (id) => [
     ...held.flatMap((row): Wait[] =>
       row.operation_id === id ? [{ for: 'held', operationId: row.id, title: row.title, partMark: row.mark }] : [],
     ),
-    ...needs.flatMap((one): Wait[] =>
+    ...lacking.flatMap((one): Wait[] =>
       one.operation_id === id && one.tool_id === null ? [{ for: 'tool', needId: one.id, need: one.need }] : [],
     ),
     ...(blankless.has(id) ? [{ for: 'blank' } as const] : []),
@@ -70,7 +70,7 @@ export async function waitsOf(db: Executor, ids: readonly number[]): Promise<(id
 
 type Standing = { readonly state: OperationState; readonly waits: readonly Wait[] };
 /** The state of each of these operations and what it waits for; one that is done or struck out waits for nothing. */
-export async function statesOf(db: Executor, ids: readonly number[]): Promise<(id: number) => Standing> {
+export async function statesOf(db: Executor, ids: readonly number[], needs: readonly StoredNeed[]): Promise<(id: number) => Standing> {
   if (ids.length === 0) return () => ({ state: 'ready', waits: [] });
   const from = db.selectFrom('operation').innerJoin('routing', 'routing.id', 'operation.routing_id');
   const rows = await from
@@ -78,7 +78,7 @@ export async function statesOf(db: Executor, ids: readonly number[]): Promise<(i
     .where('operation.id', 'in', ids)
     .execute();
   const states = new Map(rows.map((row) => [row.id, row.state]));
-  const waits = await waitsOf(db, ids);
+  const waits = await waitsOf(db, ids, needs);
   return (id) => {
     const state = states.get(id) ?? 'ready';
     return { state, waits: state === 'held' || state === 'waiting' ? waits(id) : [] };

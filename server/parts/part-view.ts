@@ -18,7 +18,7 @@ import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, LinkView, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';

@@ -3,7 +3,7 @@ import { type PartLine, partsOfSet } from '../../db/parts.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { costOfMissing, type MissingCost } from '../../lib/trains/missing-cost.ts';
 import { wheelsKey } from '../../lib/trains/ratio-count.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import type { Db } from '../visit.ts';
 
 /** Counted once for the same wheels. */

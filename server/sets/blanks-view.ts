@@ -13,7 +13,7 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { cautionView, figureView } from '../figures.ts';
 import type { DrawingView, FigureView, StateView, TableView } from '../page.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import type { BlankView } from './view-model.ts';
 
 const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'in' ? 3 : 2 });

@@ -5,7 +5,7 @@ import { DomainError } from '../../lib/figure/domain-error.ts';
 import { countRatios, wheelsKey } from '../../lib/trains/ratio-count.ts';
 import { oneOfEachThere } from '../../lib/trains/wheel-lists.ts';
 import type { Length } from '../../lib/values/length.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import { type Bench, isLike, isMissing, isToBeChosen, ofTheSet, type Place, type Wheel } from './bench.ts';
 
 /** Which spare becomes which missing wheel. refusal: why none could be worked out, or ''. */

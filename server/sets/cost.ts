@@ -11,7 +11,7 @@ import { lessWheels } from '../../lib/trains/wheel-lists.ts';
 import type { ReadyToCut } from '../../lib/trains/which-first.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import type { DrawingView } from '../page.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import { scaleOf } from '../sums/scale.ts';
 import { type Bench, isMissing, ofTheSet } from './bench.ts';
 import { promisedIn } from './choice.ts';

@@ -7,7 +7,7 @@ import { drawingView } from '../drawing/drawing-view.ts';
 import { toSvg } from '../drawing/svg.ts';
 import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, Markup, RowView, StateView, TableView } from '../page.ts';
-import { remembered } from '../sums/remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import { type Bench, isMissing, neverMeasured, type Place, type Wheel } from './bench.ts';
 import type { SetChoice } from './choice.ts';
 import { promisedIn } from './choice.ts';

@@ -9,7 +9,7 @@ import { inches } from '../../lib/values/length.ts';
 import { drawerAnswer } from './drawer-answer.ts';
 import { bareGear, pitchField, systemField, systemOf } from './gears.ts';
 import { type Recut, recutsField, someWheelsField, wheelsField } from './read-wheels.ts';
-import { remembered } from './remember.ts';
+import { remembered } from '../../db/remembered.ts';
 import { scaleOf } from './scale.ts';
 import { sum } from './sum.ts';
 import { whichSpareAnswer } from './which-spare-answer.ts';

@@ -4,7 +4,7 @@ import { inches, millimetres } from '../../../lib/values/length.ts';
 import { readBore } from '../../../server/sums/read-bore.ts';
 import { readCutters } from '../../../server/sums/read-cutters.ts';
 import { readPlates } from '../../../server/sums/read-plates.ts';
-import { remembered } from '../../../server/sums/remember.ts';
+import { remembered } from '../../../db/remembered.ts';
 
 const cutters = (text: string) => {
   const found = readCutters(text);
