@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type LaunchOptions } from 'playwright-core';
 
 const USUAL_PLACES = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
 
@@ -13,7 +13,8 @@ const QUIET = [
   '--disable-sync',
 ];
 
-export const launch = (executablePath: string): Promise<Browser> => chromium.launch({ executablePath, args: QUIET });
+export const launch = (executablePath: string, more: LaunchOptions = {}): Promise<Browser> =>
+  chromium.launch({ executablePath, args: QUIET, ...more });
 
 /** Path of a Chromium, or '' when there is none. CHROMIUM_PATH stands over the usual places. */
 export function chromiumPath(): string {
