@@ -44,6 +44,22 @@ export async function rowOf<T extends Editable>(db: Executor, table: T, id: numb
   return found as unknown as Row<T>;
 }
 
+/** The rows with these ids, in the order asked for. Throws RecordNotFound. */
+export async function rowsOf<T extends Editable>(db: Executor, table: T, ids: readonly number[]): Promise<Row<T>[]> {
+  if (ids.length === 0) return [];
+  const rows = await db
+    .selectFrom(table as Editable)
+    .selectAll()
+    .where('id', 'in', ids)
+    .execute();
+  const found = new Map(rows.map((row) => [row.id, row]));
+  return ids.map((id) => {
+    const row = found.get(id);
+    if (!row) throw new RecordNotFound(table, id);
+    return row as unknown as Row<T>;
+  });
+}
+
 /** Saves changes to a row that still stands at `rev`; gives the row as it stands now. Throws RecordNotFound, RecordChanged. */
 export async function saveRow<T extends Editable>(db: Executor, table: T, id: number, rev: number, changes: Changes<T>): Promise<Row<T>> {
   const saved = await db

@@ -6,6 +6,7 @@ import { type Executor, type Row, together } from './executor.ts';
 import { figureRow, figuresOf, type StoredFigure, setMeasured } from './figures.ts';
 import { addNeeds, needsOf, type StoredNeed } from './needs.ts';
 import { bridge, putAt } from './order.ts';
+import { ownRows } from './own-rows.ts';
 import { type OperationState, statesOf, type Wait } from './readiness.ts';
 import { addReading, type NewReading } from './readings.ts';
 import { setUpId, setUpsById } from './set-ups.ts';
@@ -166,20 +167,21 @@ const listOf = <T>(text: string): readonly T[] => JSON.parse(text) as readonly T
 /** These operations with everything on them, in the order given. */
 export async function operationLines(db: Executor, rows: readonly Row<'operation'>[]): Promise<OperationLine[]> {
   const ids = rows.map((row) => row.id);
-  const [figures, needs] = [await figuresOf(db, ids), await needsOf(db, ids)];
-  const after = ids.length === 0 ? [] : await db.selectFrom('follows').selectAll().where('operation_id', 'in', ids).execute();
+  const needs = await needsOf(db, ids);
+  const [figuresOn, needsOn] = [ownRows(await figuresOf(db, ids)), ownRows(needs)];
+  const follows = ids.length === 0 ? [] : await db.selectFrom('follows').selectAll().where('operation_id', 'in', ids).execute();
   const setUp = await setUpsById(db, [...new Set(rows.map((row) => row.set_up_id))]);
   const states = await statesOf(db, ids, needs);
-  const own = <T extends { operation_id: number }>(all: readonly T[], id: number): T[] => all.filter((one) => one.operation_id === id);
+  const afterOn = ownRows(follows);
   return rows.map((row) => ({
     ...row,
     setUp: setUp(row.set_up_id),
     steps: listOf<string>(row.steps),
     measures: listOf<Measure>(row.measures),
     cautions: listOf<Caution>(row.cautions),
-    figures: own(figures, row.id),
-    needs: own(needs, row.id),
-    after: own(after, row.id).map((one) => one.after_id),
+    figures: figuresOn(row.id),
+    needs: needsOn(row.id),
+    after: afterOn(row.id).map((one) => one.after_id),
     ...states(row.id),
   }));
 }
@@ -188,6 +190,24 @@ export async function operationLines(db: Executor, rows: readonly Row<'operation
 export async function operation(db: Executor, id: number): Promise<OperationLine> {
   const [line] = await operationLines(db, [await rowOf(db, 'operation', id)]);
   return line as OperationLine;
+}
+
+/** All operations of several routings, those of each in order; 500 for each routing at most. */
+export async function operationsOfAll(
+  db: Executor,
+  routingIds: readonly number[],
+): Promise<(routingId: number) => readonly OperationLine[]> {
+  if (routingIds.length === 0) return () => [];
+  const query = db.selectFrom('operation').selectAll().where('routing_id', 'in', routingIds);
+  const lines = await operationLines(
+    db,
+    await query
+      .orderBy('routing_id')
+      .orderBy('place_no')
+      .limit(500 * routingIds.length)
+      .execute(),
+  );
+  return (routingId) => lines.filter((line) => line.routing_id === routingId);
 }
 
 /** All operations of a routing in order, the struck ones among them. */

@@ -6,7 +6,7 @@ import { blanksOf } from './blanks.ts';
 import type { Executor, Row } from './executor.ts';
 import { type ItemLine, itemsById } from './items.ts';
 import type { OperationLine } from './operations.ts';
-import { type PartLine, part, partsById } from './parts.ts';
+import { type PartLine, partsById } from './parts.ts';
 import { circlesOf } from './planned.ts';
 import { readingsOf } from './readings.ts';
 import { backlashNow } from './shop-now.ts';
@@ -122,17 +122,14 @@ export async function circlesNow(
   return all.length === 0 || !anyCircle ? new Map() : circlesOf(all, shop).byMark;
 }
 
+type Asking = { readonly routing: Row<'routing'>; readonly part: PartLine; readonly lines: readonly OperationLine[] };
+
 /**
  * A stored routing as it would be asked for today, with what was measured and typed since; null for one that Backgear plans nothing for:
  * bought, repaired, or without its blank.
  */
-export async function planAsked(
-  db: Executor,
-  row: Row<'routing'>,
-  lines: readonly OperationLine[],
-  shop: ShopNow,
-): Promise<PlanAsked | null> {
-  const [of, blank] = [await part(db, row.part_id), await blankFrom(db, await claimedBy(db, row.id))];
+export async function planAsked(db: Executor, { routing, part: of, lines }: Asking, shop: ShopNow): Promise<PlanAsked | null> {
+  const blank = await blankFrom(db, await claimedBy(db, routing.id));
   if (!of.stored || !blank) return null;
   const backlash = await backlashNow(db);
   const wanted = wantedOf(of, backlash);

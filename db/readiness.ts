@@ -2,6 +2,7 @@ import { type SqlBool, sql } from 'kysely';
 import type { Need } from '../lib/routing/operation.ts';
 import type { Executor } from './executor.ts';
 import { needsOf, type StoredNeed } from './needs.ts';
+import { ownRows } from './own-rows.ts';
 
 /** done and struck: as marked. held: kept back for a named operation. waiting: for what `waits` says. */
 export type OperationState = 'done' | 'struck out' | 'held' | 'waiting' | 'ready';
@@ -53,18 +54,15 @@ const heldOf = (db: Executor, ids: readonly number[]) =>
 /** What each of these operations waits for. A tool comes first: it can be got while something else is done. needs: theirs, where they are read already. */
 export async function waitsOf(db: Executor, ids: readonly number[], needs?: readonly StoredNeed[]): Promise<(id: number) => Wait[]> {
   if (ids.length === 0) return () => [];
-  const [lacking, earlier, held] = [needs ?? (await needsOf(db, ids)), await earlierOf(db, ids), await heldOf(db, ids)];
+  const lacking = ownRows((needs ?? (await needsOf(db, ids))).filter(({ tool_id }) => tool_id === null));
+  const [earlier, held] = [ownRows(await earlierOf(db, ids)), ownRows(await heldOf(db, ids))];
   const from = db.selectFrom('operation').innerJoin('routing', 'routing.id', 'operation.routing_id').select('operation.id');
   const blankless = new Set((await from.where('operation.id', 'in', ids).where(lacksBlank).execute()).map((row) => row.id));
   return (id) => [
-    ...held.flatMap((row): Wait[] =>
-      row.operation_id === id ? [{ for: 'held', operationId: row.id, title: row.title, partMark: row.mark }] : [],
-    ),
-    ...lacking.flatMap((one): Wait[] =>
-      one.operation_id === id && one.tool_id === null ? [{ for: 'tool', needId: one.id, need: one.need }] : [],
-    ),
+    ...held(id).map((row): Wait => ({ for: 'held', operationId: row.id, title: row.title, partMark: row.mark })),
+    ...lacking(id).map((one): Wait => ({ for: 'tool', needId: one.id, need: one.need })),
     ...(blankless.has(id) ? [{ for: 'blank' } as const] : []),
-    ...earlier.flatMap((row): Wait[] => (row.operation_id === id ? [{ for: 'operation', operationId: row.id, title: row.title }] : [])),
+    ...earlier(id).map((row): Wait => ({ for: 'operation', operationId: row.id, title: row.title })),
   ];
 }
 

@@ -4,13 +4,15 @@ import { printFigure } from '../lib/figure/print-value.ts';
 import { meets, needWords } from '../lib/routing/needs.ts';
 import type { Need, PlannedOperation } from '../lib/routing/operation.ts';
 import type { Plan } from '../lib/routing/plan.ts';
+import type { ShopNow } from '../lib/routing/shop-now.ts';
 import { type FigureChanged, type StoredOperation, whatChanged } from '../lib/routing/stale.ts';
 import { rowOf } from './changes.ts';
-import { type Executor, together } from './executor.ts';
+import { type Executor, type Row, together } from './executor.ts';
 import { acceptFigures } from './figures.ts';
 import { addNeeds, settleNeeds } from './needs.ts';
 import { addPlanned, type OperationLine, operationsOf, strikeOut } from './operations.ts';
 import { putAt } from './order.ts';
+import { type PartLine, part } from './parts.ts';
 import { planAsked } from './plan-asked.ts';
 import { planOf } from './planned.ts';
 import { setStale } from './routings.ts';
@@ -39,17 +41,26 @@ function warnedToday(line: OperationLine, plan: Plan): OperationLine {
   return now ? { ...line, cautions: now.cautions } : line;
 }
 
-/** The plan of today, with what was measured and typed fed forward. Throws RecordNotFound. */
-export async function replan(db: Executor, routingId: number): Promise<Today> {
-  const [row, lines] = [await rowOf(db, 'routing', routingId), await operationsOf(db, routingId)];
+/** A routing as it is written: the part that it makes, and its operations. */
+export type Written = { readonly routing: Row<'routing'>; readonly part: PartLine; readonly lines: readonly OperationLine[] };
+
+/** The plan of today, with what was measured and typed fed forward. shop: as it stands, where it is read already. */
+export async function todayOf(db: Executor, written: Written, shop?: ShopNow): Promise<Today> {
+  const { routing, lines } = written;
   try {
-    const asked = row.closed_on === null ? await planAsked(db, row, lines, await shopNow(db)) : null;
+    const asked = routing.closed_on === null ? await planAsked(db, written, shop ?? (await shopNow(db))) : null;
     const plan = asked ? planOf(asked) : null;
     return { lines: plan ? lines.map((line) => warnedToday(line, plan)) : lines, plan, refusal: '' };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { lines, plan: null, refusal: error.message };
   }
+}
+
+/** The same, of the routing with this id. Throws RecordNotFound. */
+export async function replan(db: Executor, routingId: number): Promise<Today> {
+  const routing = await rowOf(db, 'routing', routingId);
+  return todayOf(db, { routing, part: await part(db, routing.part_id), lines: await operationsOf(db, routingId) });
 }
 
 /** A figure with its unit, as it is printed. */

@@ -37,6 +37,15 @@ function usual(all: readonly Machine[], kind: MachineKind, named: string | undef
 const ofKind = <K extends AnyTool['kind']>(tools: readonly AnyTool[], kind: K) =>
   tools.filter((tool): tool is Extract<AnyTool, { kind: K }> => tool.kind === kind);
 
+type Usual = { readonly lathe: Machine | null; readonly mill: Machine | null };
+
+function usualOf(kept: Kept, all: readonly Machine[]): Usual {
+  return { lathe: usual(all, 'lathe', kept['usual lathe']), mill: usual(all, 'mill', kept['usual mill']) };
+}
+
+/** The lathe and the mill that work is planned on, among the shop's machines. */
+export const usualAmong = async (db: Executor, all: readonly Machine[]): Promise<Usual> => usualOf(await settings(db), all);
+
 /** The shop as it stands: tools, machines and the owner's defaults, as lib takes them. */
 export async function shopNow(db: Executor): Promise<ShopNow> {
   const [kept, tools] = [await settings(db), await allTools(db)];
@@ -49,8 +58,7 @@ export async function shopNow(db: Executor): Promise<ShopNow> {
     arbors: ofKind(tools, 'arbor'),
     chucks: ofKind(tools, 'chuck'),
     others: ofKind(tools, 'other'),
-    lathe: usual(all, 'lathe', kept['usual lathe']),
-    mill: usual(all, 'mill', kept['usual mill']),
+    ...usualOf(kept, all),
     convention: conventionIn(kept),
     cleanUp: thin(kept, 'cleanUp'),
     paper: thin(kept, 'paper'),

@@ -63,14 +63,34 @@ const chuckOf = (base: Base, row: Row<'chuck'>): Chuck => ({
   topSpeedRpm: row.top_speed_rpm,
 });
 
-/** All rows that widen these tools, by table. */
-async function detailsOf(db: Executor, ids: readonly number[]) {
-  const cutters = await db.selectFrom('cutter').selectAll().where('tool_id', 'in', ids).execute();
-  const circles = await db.selectFrom('plate_circle').selectAll().where('tool_id', 'in', ids).orderBy('side').orderBy('holes').execute();
-  const heads = await db.selectFrom('head').selectAll().where('tool_id', 'in', ids).execute();
-  const mandrels = await db.selectFrom('mandrel').selectAll().where('tool_id', 'in', ids).execute();
-  const arbors = await db.selectFrom('arbor').selectAll().where('tool_id', 'in', ids).execute();
-  const chucks = await db.selectFrom('chuck').selectAll().where('tool_id', 'in', ids).execute();
+async function rowsOfKind<T extends 'cutter' | 'head' | 'mandrel' | 'arbor' | 'chuck'>(
+  db: Executor,
+  table: T,
+  ids: readonly number[],
+): Promise<Row<T>[]> {
+  if (ids.length === 0) return [];
+  const rows = await db
+    .selectFrom(table as 'head')
+    .selectAll()
+    .where('tool_id', 'in', ids)
+    .execute();
+  return rows as unknown as Row<T>[];
+}
+
+async function circlesOn(db: Executor, ids: readonly number[]): Promise<Row<'plate_circle'>[]> {
+  if (ids.length === 0) return [];
+  return db.selectFrom('plate_circle').selectAll().where('tool_id', 'in', ids).orderBy('side').orderBy('holes').execute();
+}
+
+/** All rows that widen these tools, by table; of kinds that are not among them nothing is asked. */
+async function detailsOf(db: Executor, tools: readonly Row<'tool'>[]) {
+  const idsOf = (kind: AnyTool['kind']): number[] => tools.filter((row) => row.kind === kind).map((row) => row.id);
+  const cutters = await rowsOfKind(db, 'cutter', idsOf('cutter'));
+  const circles = await circlesOn(db, idsOf('plate'));
+  const heads = await rowsOfKind(db, 'head', idsOf('head'));
+  const mandrels = await rowsOfKind(db, 'mandrel', idsOf('mandrel'));
+  const arbors = await rowsOfKind(db, 'arbor', idsOf('arbor'));
+  const chucks = await rowsOfKind(db, 'chuck', idsOf('chuck'));
   const bores = await boresById(
     db,
     mandrels.map((row) => row.bore_id),
@@ -104,10 +124,7 @@ function toolOf(row: Row<'tool'>, all: Details): AnyTool {
 
 async function linesOf(db: Executor, rows: readonly Row<'tool'>[]): Promise<ToolLine[]> {
   if (rows.length === 0) return [];
-  const all = await detailsOf(
-    db,
-    rows.map((row) => row.id),
-  );
+  const all = await detailsOf(db, rows);
   return rows.map((row) => ({ row, tool: toolOf(row, all), forms: formsOfTool(row.id, all) }));
 }
 

@@ -2,6 +2,7 @@ import type { ShopOperation } from '../lib/planning/today.ts';
 import { needWords } from '../lib/routing/needs.ts';
 import type { Executor } from './executor.ts';
 import { needsOf } from './needs.ts';
+import { ownRows } from './own-rows.ts';
 
 /** key: lib's name of it; null for one that was added by hand. */
 export type KeyedWork = ShopOperation & { readonly key: string | null };
@@ -27,8 +28,9 @@ const openOperations = (db: Executor) =>
 export async function workOperations(db: Executor): Promise<KeyedWork[]> {
   const rows = await openOperations(db);
   const ids = rows.map((row) => row.id);
-  const needs = await needsOf(db, ids);
+  const needsOn = ownRows(await needsOf(db, ids));
   const follows = ids.length === 0 ? [] : await db.selectFrom('follows').selectAll().where('operation_id', 'in', ids).execute();
+  const afterOn = ownRows(follows);
   return rows.map((row) => ({
     id: row.id,
     key: row.key,
@@ -40,8 +42,8 @@ export async function workOperations(db: Executor): Promise<KeyedWork[]> {
     done: row.done_on !== null,
     doneAt: row.done_on,
     struck: row.struck_on !== null,
-    after: follows.filter((one) => one.operation_id === row.id).map((one) => one.after_id),
+    after: afterOn(row.id).map((one) => one.after_id),
     heldFor: row.held_for_id,
-    needs: needs.filter((one) => one.operation_id === row.id).map(({ need, tool_name }) => ({ says: needWords(need), metBy: tool_name })),
+    needs: needsOn(row.id).map(({ need, tool_name }) => ({ says: needWords(need), metBy: tool_name })),
   }));
 }

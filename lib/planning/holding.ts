@@ -15,10 +15,12 @@ export type HoldAsked = {
 /** delays: whether holding keeps this work waiting longer than it would. choices: both, in a sentence each; the owner chooses. */
 export type Holding = { readonly delays: boolean; readonly why: string; readonly choices: { readonly now: string; readonly hold: string } };
 
-function both({ hold, heldFor, operations }: HoldAsked): readonly [WorkOperation, WorkOperation] {
-  const [one, other] = [hold, heldFor].map((id) => operations.find((each) => each.id === id));
+type All = ReadonlyMap<number, WorkOperation>;
+
+function both(hold: number, heldFor: number, all: All): readonly [WorkOperation, WorkOperation] {
+  const [one, other] = [all.get(hold), all.get(heldFor)];
   if (!one || !other) throw new RangeError(`no operation ${one ? heldFor : hold}`);
-  if (hold !== heldFor && !allBefore(heldFor, byId(operations)).has(hold)) return [one, other];
+  if (hold !== heldFor && !allBefore(heldFor, all).has(hold)) return [one, other];
   throw new DomainError({
     given: `“${other.title}” of ${other.partName} itself waits for “${one.title}” of ${one.partName}.`,
     limit: 'Two operations cannot be kept back for each other.',
@@ -48,17 +50,18 @@ function reason(one: WorkOperation, other: WorkOperation, lacking: readonly stri
 
 const count = (n: number): string => printWhole(n, 1, 0);
 
-/** Would keeping an operation back for another, so that both share one setting-up, delay anything? Throws DomainError where the other waits for it. */
-export function holdingDelays(asked: HoldAsked): Holding {
-  const [one, other] = both(asked);
-  const states = new Map(
-    statesOf(asked.operations.map((each) => (each.id === one.id ? { ...each, heldFor: null } : each))).map((state) => [state.id, state]),
-  );
+type States = ReadonlyMap<number, OperationState>;
+
+/** The state of all work while this operation is held for nothing. */
+const statesWithout = (hold: number, operations: readonly WorkOperation[]): States =>
+  new Map(statesOf(operations.map((each) => (each.id === hold ? { ...each, heldFor: null } : each))).map((state) => [state.id, state]));
+
+function holding([one, other]: readonly [WorkOperation, WorkOperation], states: States, ratios: HoldAsked['ratios']): Holding {
   const [mine, theirs] = [states.get(one.id), states.get(other.id)];
   if (!mine || !theirs) throw new RangeError('an operation without a state');
   const lacking = more(mine, theirs);
   const own = toolsOf(mine).filter((says) => toolsOf(theirs).includes(says));
-  const gain = asked.ratios ? `: ratios ${count(asked.ratios.today)} to ${count(asked.ratios.withIt)}` : '';
+  const gain = ratios ? `: ratios ${count(ratios.today)} to ${count(ratios.withIt)}` : '';
   const until = lacking.length > 0 ? `hold it for ${listed(lacking)}` : `hold it for ${other.partName}`;
   return {
     delays: lacking.length > 0,
@@ -69,3 +72,20 @@ export function holdingDelays(asked: HoldAsked): Holding {
     },
   };
 }
+
+/**
+ * Would keeping an operation back for another, so that both share one setting-up, delay anything? Asked of one operation and any of the
+ * others that it could be held for; how things stand is worked out once. Throws DomainError where the other waits for it.
+ */
+export function holdingFor({ hold, operations, ratios }: Omit<HoldAsked, 'heldFor'>): (heldFor: number) => Holding {
+  const all = byId(operations);
+  let states: States | null = null;
+  return (heldFor) => {
+    const pair = both(hold, heldFor, all);
+    states ??= statesWithout(hold, operations);
+    return holding(pair, states, ratios);
+  };
+}
+
+/** The same for one of them. */
+export const holdingDelays = (asked: HoldAsked): Holding => holdingFor(asked)(asked.heldFor);

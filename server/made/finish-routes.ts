@@ -8,13 +8,13 @@ import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { formMark } from '../once.ts';
 import { recordId } from '../record-id.ts';
 import { measurable, verdictOf } from '../routings/measured.ts';
-import { type RoutingWork, routingWork, workHead } from '../routings/work.ts';
+import { type WrittenWork, workHead, writtenWork } from '../routings/work.ts';
 import type { PageData } from '../views.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { centsOf, finishFields, firstTyped } from './forms.ts';
 
 /** What is still to be done, not measured, or outside its limits: told, never in the way. */
-function stillOpen({ today: { lines } }: RoutingWork): string[] {
+function stillOpen({ lines }: WrittenWork): string[] {
   const open = lines.filter(({ key, state, must }) => key !== 'record' && state !== 'done' && state !== 'struck out' && must === 1);
   const outside = lines.flatMap((line) =>
     measurable(line).flatMap(({ measure, stored: { measured } }) => {
@@ -27,7 +27,7 @@ function stillOpen({ today: { lines } }: RoutingWork): string[] {
   return [...(open.length > 0 ? [`Not marked done: ${titles.join(', ')}${more}.`] : []), ...outside];
 }
 
-function finishPage(work: RoutingWork, typed: Typed, problems: Problems, rev: number): PageData<'made/form'> {
+function finishPage(work: WrittenWork, typed: Typed, problems: Problems, rev: number): PageData<'made/form'> {
   return {
     ...workHead(work, 'Made, or spoilt', null),
     says: 'The record keeps every figure as it was printed, what was measured against its limits, and what it was made from. Later changes never touch it.',
@@ -47,16 +47,16 @@ function finishPage(work: RoutingWork, typed: Typed, problems: Problems, rev: nu
   };
 }
 
-const taken = ({ today: { lines } }: RoutingWork): number => lines.reduce((sum, line) => sum + (line.minutes_taken ?? 0), 0);
+const taken = ({ lines }: WrittenWork): number => lines.reduce((sum, line) => sum + (line.minutes_taken ?? 0), 0);
 
 export async function askFinish(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await writtenWork(visit.db, recordId('routing', visit.params['id']));
   if (work.routing.closed_on !== null) return { go: to.part(work.part.id) };
   return show('made/form', finishPage(work, firstTyped(taken(work)), {}, work.routing.rev));
 }
 
 /** Closed by another device meanwhile: what was typed stays on the page, and it says so. */
-async function closedMeanwhile(visit: Visit, work: RoutingWork, typed: Typed): Promise<Result> {
+async function closedMeanwhile(visit: Visit, work: WrittenWork, typed: Typed): Promise<Result> {
   const page = finishPage(work, typed, {}, work.routing.rev);
   const last = (await routingsOfPart(visit.db, work.part.id, { before: null, size: 1 })).rows[0];
   const gone = work.routing.closed_on !== null;
@@ -68,7 +68,7 @@ async function closedMeanwhile(visit: Visit, work: RoutingWork, typed: Typed): P
 }
 
 export async function finish(visit: Visit): Promise<Result> {
-  const work = await routingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await writtenWork(visit.db, recordId('routing', visit.params['id']));
   const read = readForm(visit.body, finishFields);
   if (!read.ok) return show('made/form', finishPage(work, read.typed, read.problems, sentRev(visit)), 422);
   const { outcome, minutes, cost, notes } = read.value;

@@ -8,7 +8,7 @@ import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
 import { leaveFields } from './leave-form.ts';
-import { openOperation, openRoutingWork, routingWork, workHead } from './work.ts';
+import { openRoutingWork, openWritten, workHead } from './work.ts';
 
 /** A path of this shop to come back to, as a form sent it; else the one given. */
 function backTo({ body }: Visit, otherwise: string): string {
@@ -17,28 +17,28 @@ function backTo({ body }: Visit, otherwise: string): string {
 }
 
 export async function undone(visit: Visit): Promise<Result> {
-  const { line } = await openOperation(visit);
+  const { line } = await openWritten(visit);
   await markUndone(visit.db, line.id, sentRev(visit));
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'It is still to be done. What was measured stays.' };
 }
 
 export async function strike(visit: Visit): Promise<Result> {
-  const { line } = await openOperation(visit);
+  const { line } = await openWritten(visit);
   await strikeOut(visit.db, line.id, sentRev(visit), visit.now);
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'Struck out: it holds nothing up. It can be brought back.' };
 }
 
 export async function restore(visit: Visit): Promise<Result> {
-  const { line } = await openOperation(visit);
+  const { line } = await openWritten(visit);
   await restoreOperation(visit.db, line.id, sentRev(visit));
   await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'It is back.' };
 }
 
 export async function move(visit: Visit): Promise<Result> {
-  const { line, at } = await openOperation(visit);
+  const { line, at } = await openWritten(visit);
   const place = visit.body['by'] === 'up' ? at : at + 2;
   await moveOperation(visit.db, line.id, sentRev(visit), place);
   return { go: to.operation(line.id), saved: 'Moved.' };
@@ -51,7 +51,6 @@ export async function accept(visit: Visit): Promise<Result> {
   const id = recordId('routing', visit.params['id']);
   const sent = visit.body['keys'];
   const keys = typeof sent === 'string' ? sent.split('|').slice(0, MOST_KEYS) : [];
-  await routingWork(visit.db, id);
   await acceptChanges(visit.db, id, sent === 'all' ? 'all' : keys, visit.now);
   return { go: backTo(visit, to.routing(id)), saved: keys.length === 1 && sent !== 'all' ? 'Accepted.' : 'All of it accepted.' };
 }
@@ -59,7 +58,7 @@ export async function accept(visit: Visit): Promise<Result> {
 /** Where work was left, and a word to oneself. */
 export async function leave(visit: Visit): Promise<Result> {
   const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
-  const { lines } = work.today;
+  const { lines } = work;
   const read = readForm(visit.body, leaveFields(lines));
   const back = backTo(visit, to.routing(work.routing.id));
   if (!read.ok) {

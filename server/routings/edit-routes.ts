@@ -16,9 +16,24 @@ import { figuresShown } from './figure-shown.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { editFields, linesOf, ownFields, setUpsFor, typedOfOperation, typedOver, valueField } from './forms.ts';
 import { revOf } from './operation-view.ts';
-import { openOperation, openRoutingWork, operationHead, type RoutingWork, type Work, workHead } from './work.ts';
+import {
+  openOperation,
+  openRoutingWork,
+  openWritten,
+  operationHead,
+  type Work,
+  type WrittenOperation,
+  type WrittenWork,
+  workHead,
+} from './work.ts';
 
-type TwoVersions = { readonly work: Work; readonly action: string; readonly fields: Fields; readonly yours: Typed; readonly theirs: Typed };
+type TwoVersions = {
+  readonly work: WrittenOperation;
+  readonly action: string;
+  readonly fields: Fields;
+  readonly yours: Typed;
+  readonly theirs: Typed;
+};
 
 const conflict = ({ work: { line }, action, fields, yours, theirs }: TwoVersions): Result => {
   const back = { says: line.title, href: to.operation(line.id) };
@@ -29,7 +44,7 @@ const conflict = ({ work: { line }, action, fields, yours, theirs }: TwoVersions
   );
 };
 
-const editPage = (work: Work, tried: Tried, rev: number) =>
+const editPage = (work: WrittenOperation, tried: Tried, rev: number) =>
   formPage({
     head: operationHead(work, 'Edit the operation'),
     action: to.operationEdit(work.line.id),
@@ -41,12 +56,12 @@ const editPage = (work: Work, tried: Tried, rev: number) =>
   });
 
 export async function askEdit(visit: Visit): Promise<Result> {
-  const work = await openOperation(visit);
+  const work = await openWritten(visit);
   return show('routings/form', editPage(work, { typed: typedOfOperation(work.line), problems: {} }, work.line.rev));
 }
 
 export async function edit(visit: Visit): Promise<Result> {
-  const work = await openOperation(visit);
+  const work = await openWritten(visit);
   const read = readForm(visit.body, editFields);
   if (!read.ok) return show('routings/form', editPage(work, read, sentRev(visit)), 422);
   const { title, steps, minutes, notes } = read.value;
@@ -65,13 +80,13 @@ export async function edit(visit: Visit): Promise<Result> {
   return { go: to.operation(work.line.id), saved: 'Saved.' };
 }
 
-const newPage = (work: RoutingWork, tried: Tried) =>
+const newPage = (work: WrittenWork, tried: Tried) =>
   formPage({
     head: workHead(work, 'An operation of your own', null),
     says: 'It is done in its place: after the one that you name, before the one that stood there.',
     action: to.operations(work.routing.id),
     act: 'Add it',
-    fields: ownFields(work.today.lines),
+    fields: ownFields(work.lines),
     tried,
     back: { says: 'Back', href: to.part(work.part.id) },
   });
@@ -81,13 +96,13 @@ const asText = (sent: unknown): string => (typeof sent === 'string' ? sent : '')
 export async function askNew(visit: Visit): Promise<Result> {
   const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
   const after = asText(visit.query['after']) || '0';
-  const place = work.today.lines.find(({ id }) => String(id) === after)?.setUp.key ?? 'bench';
+  const place = work.lines.find(({ id }) => String(id) === after)?.setUp.key ?? 'bench';
   return show('routings/form', newPage(work, { typed: { after, setUp: place, minutes: '15' }, problems: {} }));
 }
 
 export async function add(visit: Visit): Promise<Result> {
   const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
-  const { lines } = work.today;
+  const { lines } = work;
   const read = readForm(visit.body, ownFields(lines));
   if (!read.ok) return show('routings/form', newPage(work, read), 422);
   const { title, after, setUp: key, steps, need, minutes, notes } = read.value;
@@ -108,7 +123,7 @@ export async function add(visit: Visit): Promise<Result> {
   return { go: to.operation(row.id), saved: 'It has its place.' };
 }
 
-function figureOf(work: Work, { params }: Visit) {
+function figureOf(work: WrittenOperation, { params }: Visit) {
   const key = params['key'] ?? '';
   const stored = work.line.figures.find((one) => one.key === key);
   if (!stored) throw new RecordNotFound('figure', key.slice(0, 40));
@@ -116,7 +131,7 @@ function figureOf(work: Work, { params }: Visit) {
 }
 
 /** Takes back what stands in place of what was worked out: first of all what was measured. */
-function takeBacks(work: Work, { key, typed, measured }: StoredFigure): ButtonView[] {
+function takeBacks(work: WrittenOperation, { key, typed, measured }: StoredFigure): ButtonView[] {
   const action = to.operationFigureBack(work.line.id, key);
   const button = (what: 'measured' | 'typed'): ButtonView => ({
     action,
@@ -169,7 +184,7 @@ export async function figure(visit: Visit): Promise<Result> {
 
 /** Takes back what was measured or typed; the reading itself stays on record. */
 export async function figureBack(visit: Visit): Promise<Result> {
-  const work = await openOperation(visit);
+  const work = await openWritten(visit);
   const stored = figureOf(work, visit);
   const rev = sentRev(visit);
   if (visit.body['what'] === 'measured') {

@@ -1,9 +1,9 @@
-import { RecordChanged } from '../../db/changes.ts';
-import { holdFor, operation } from '../../db/operations.ts';
+import { RecordChanged, rowOf } from '../../db/changes.ts';
+import { holdFor } from '../../db/operations.ts';
 import { sharedSetUps } from '../../db/today.ts';
 import { workOperations } from '../../db/work-operations.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import { type Holding, holdingDelays } from '../../lib/planning/holding.ts';
+import { type Holding, holdingFor } from '../../lib/planning/holding.ts';
 import { byId } from '../../lib/planning/order.ts';
 import { allBefore } from '../../lib/planning/states.ts';
 import type { ShopOperation } from '../../lib/planning/today.ts';
@@ -17,7 +17,7 @@ import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { revOf } from './operation-view.ts';
 import { ratiosWith } from './ratios.ts';
-import { openOperation, operationHead, type Work } from './work.ts';
+import { openWritten, operationHead, type WrittenOperation } from './work.ts';
 
 type Candidate = { readonly other: ShopOperation; readonly holding: Holding };
 
@@ -26,14 +26,9 @@ const MOST_FAR = 200;
 const MOST_SET_UPS = 50;
 
 /** What holding this one for another would cost; null where that other waits for this one. */
-function tryHolding(
-  hold: number,
-  other: ShopOperation,
-  operations: readonly ShopOperation[],
-  ratios: { today: number; withIt: number } | null,
-) {
+function tryHolding(holding: ReturnType<typeof holdingFor>, other: ShopOperation): Holding | null {
   try {
-    return holdingDelays({ hold, heldFor: other.id, operations, ratios });
+    return holding(other.id);
   } catch (error) {
     if (error instanceof DomainError) return null;
     throw error;
@@ -49,19 +44,19 @@ async function sharing(db: Db, setUpId: number): Promise<ReadonlySet<number>> {
 /** Operations that this one could be kept back for. near: of the same set-up, with what it costs, the same operation of another part first. */
 type Choices = { readonly near: readonly Candidate[]; readonly far: readonly ShopOperation[] };
 
-async function choicesFor(db: Db, { line, part }: Work): Promise<Choices> {
+async function choicesFor(db: Db, { line, part }: WrittenOperation): Promise<Choices> {
   const [all, shared, ratios] = [await workOperations(db), await sharing(db, line.set_up_id), await ratiosWith(db, part)];
   const others = all.filter((one) => !one.done && !one.struck && one.partMark !== part.mark);
   const alike = (one: (typeof all)[number]): number => Number(one.key !== null && one.key === line.key);
-  const near = others
-    .filter(({ id }) => shared.has(id))
-    .sort((a, b) => alike(b) - alike(a))
-    .flatMap((other) => {
-      const holding = tryHolding(line.id, other, all, ratios);
-      return holding ? [{ other, holding }] : [];
-    })
-    .slice(0, MOST_NEAR);
-  const waiting = (id: number): boolean => allBefore(id, byId(all)).has(line.id);
+  const delays = holdingFor({ hold: line.id, operations: all, ratios });
+  const near: Candidate[] = [];
+  for (const other of others.filter(({ id }) => shared.has(id)).sort((a, b) => alike(b) - alike(a))) {
+    const holding = tryHolding(delays, other);
+    if (holding) near.push({ other, holding });
+    if (near.length === MOST_NEAR) break;
+  }
+  const known = byId(all);
+  const waiting = (id: number): boolean => allBefore(id, known).has(line.id);
   const far = others.filter(({ id }) => !near.some(({ other }) => other.id === id) && !waiting(id)).slice(0, MOST_FAR);
   return { near, far };
 }
@@ -79,9 +74,9 @@ const heldFields = ({ near, far }: Choices, nowHeld: readonly [string, string] |
 });
 
 /** The operation that it is held for, where it is not among the near ones. */
-async function heldNow(db: Db, { line }: Work, { near }: Choices): Promise<readonly [string, string] | null> {
+async function heldNow(db: Db, { line }: WrittenOperation, { near }: Choices): Promise<readonly [string, string] | null> {
   if (line.held_for_id === null || near.some(({ other }) => other.id === line.held_for_id)) return null;
-  return [String(line.held_for_id), (await operation(db, line.held_for_id)).title];
+  return [String(line.held_for_id), (await rowOf(db, 'operation', line.held_for_id)).title];
 }
 
 const hintOf = ({ near }: Choices, value: string): string => {
@@ -89,7 +84,7 @@ const hintOf = ({ near }: Choices, value: string): string => {
   return one ? `Does it delay anything? ${one.holding.why} ${one.holding.choices.hold}` : '';
 };
 
-function pageOf(work: Work, found: Choices, fields: ReturnType<typeof heldFields>, tried: Tried, rev: number) {
+function pageOf(work: WrittenOperation, found: Choices, fields: ReturnType<typeof heldFields>, tried: Tried, rev: number) {
   const page = formPage({
     head: operationHead(work, 'Hold for another operation'),
     says: found.near[0]?.holding.choices.now ?? '',
@@ -108,12 +103,15 @@ function pageOf(work: Work, found: Choices, fields: ReturnType<typeof heldFields
 }
 
 async function asked(visit: Visit) {
-  const work = await openOperation(visit);
+  const work = await openWritten(visit);
   const found = await choicesFor(visit.db, work);
   return { work, found, fields: heldFields(found, await heldNow(visit.db, work, found)) };
 }
 
-const typedNow = ({ line }: Work): Typed => ({ held_for: line.held_for_id === null ? LET_GO[0] : String(line.held_for_id), other: '' });
+const typedNow = ({ line }: WrittenOperation): Typed => ({
+  held_for: line.held_for_id === null ? LET_GO[0] : String(line.held_for_id),
+  other: '',
+});
 
 export async function askHold(visit: Visit): Promise<Result> {
   const { work, found, fields } = await asked(visit);

@@ -1,9 +1,9 @@
 import { itemsOfSet } from '../../db/items.ts';
 import { type PartLine, partsOfSet } from '../../db/parts.ts';
+import { remembered } from '../../db/remembered.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { costOfMissing, type MissingCost } from '../../lib/trains/missing-cost.ts';
 import { wheelsKey } from '../../lib/trains/ratio-count.ts';
-import { remembered } from '../../db/remembered.ts';
 import type { Db } from '../visit.ts';
 
 /** Counted once for the same wheels. */

@@ -1,6 +1,6 @@
 import type { OperationLine } from '../../db/operations.ts';
-import { operationsOf } from '../../db/operations.ts';
-import { part } from '../../db/parts.ts';
+import { operationsOfAll } from '../../db/operations.ts';
+import { type PartLine, partsById } from '../../db/parts.ts';
 import { closeRouting } from '../../db/routings.ts';
 import { type SharedSetUp, sharedSetUps } from '../../db/today.ts';
 import { workOperations } from '../../db/work-operations.ts';
@@ -51,14 +51,25 @@ const asPlanned = (line: OperationLine): PlannedOperation => ({
   after: [],
 });
 
-async function plannedParts(db: Db, routings: readonly { readonly routingId: number; readonly partId: number }[]): Promise<PlannedPart[]> {
-  const parts: PlannedPart[] = [];
-  for (const { routingId, partId } of routings) {
-    const own = await part(db, partId);
-    const open = (await operationsOf(db, routingId)).filter(({ state }) => state !== 'done' && state !== 'struck out');
-    parts.push({ mark: own.mark, name: own.name, operations: open.map(asPlanned) });
-  }
-  return parts;
+type Making = { readonly routingId: number; readonly own: PartLine };
+
+async function plannedParts(db: Db, making: readonly Making[]): Promise<PlannedPart[]> {
+  const operations = await operationsOfAll(
+    db,
+    making.map(({ routingId }) => routingId),
+  );
+  return making.map(({ routingId, own }) => {
+    const open = operations(routingId).filter(({ state }) => state !== 'done' && state !== 'struck out');
+    return { mark: own.mark, name: own.name, operations: open.map(asPlanned) };
+  });
+}
+
+/** What is being made in these set-ups: each routing once. */
+async function makingIn(db: Db, shared: readonly SharedSetUp[]): Promise<Making[]> {
+  const lines = shared.flatMap(({ work }) => work);
+  const parts = new Map(lines.map((line) => [line.routing_id, line.part_id]));
+  const own = await partsById(db, [...parts.values()]);
+  return [...parts.keys()].map((routingId, at) => ({ routingId, own: own[at] as PartLine }));
 }
 
 const MOST_SET_UPS = 20;
@@ -68,12 +79,11 @@ const atMachine = ({ setUp }: SharedSetUp): boolean => setUp.place === 'lathe' |
 /** Operations of different parts that share a set-up at a machine. */
 export async function setUps({ db }: Visit): Promise<Result> {
   const shared = (await sharedSetUps(db, MOST_SET_UPS)).filter(atMachine);
-  const lines = shared.flatMap(({ work }) => work);
-  const all = new Map(lines.map((line) => [line.routing_id, { routingId: line.routing_id, partId: line.part_id }]));
+  const making = await makingIn(db, shared);
   const ratios = new Map<number, Awaited<ReturnType<typeof ratiosWith>>>();
-  for (const { partId } of all.values()) ratios.set(partId, await ratiosWith(db, await part(db, partId)));
+  for (const { own } of making) ratios.set(own.id, await ratiosWith(db, own));
   const operations = shared.length > 0 ? await workOperations(db) : [];
-  return show('routings/set-ups', setUpsView({ shared, parts: await plannedParts(db, [...all.values()]), operations, ratios }));
+  return show('routings/set-ups', setUpsView({ shared, parts: await plannedParts(db, making), operations, ratios }));
 }
 
 /** Asks once more before a routing is given up. */

@@ -1,7 +1,7 @@
 import type { SharedSetUp as SharedLines, WorkLine } from '../../db/today.ts';
 import type { KeyedWork } from '../../db/work-operations.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import { holdingDelays } from '../../lib/planning/holding.ts';
+import { type Holding, holdingFor } from '../../lib/planning/holding.ts';
 import { statesOf } from '../../lib/planning/states.ts';
 import type { OperationState } from '../../lib/planning/work.ts';
 import { type PlannedPart, sharedSetUps as whatDiffers } from '../../lib/routing/shared-set-ups.ts';
@@ -17,7 +17,8 @@ type Differing = ReturnType<typeof whatDiffers>[number];
 type Planning = {
   readonly operations: readonly KeyedWork[];
   readonly states: ReadonlyMap<number, OperationState>;
-  readonly ratios: ReadonlyMap<number, { readonly today: number; readonly withIt: number } | null>;
+  /** What keeping an operation of a part back would mean, asked of any other. */
+  readonly holding: (hold: number, partId: number) => (heldFor: number) => Holding;
 };
 
 const STATES: Readonly<Record<WorkLine['state'], StateView>> = {
@@ -95,17 +96,12 @@ function lackingMost({ lines }: Mine, states: ReadonlyMap<number, OperationState
   return [...lines].sort((a, b) => lacks(b) - lacks(a) || a.place - b.place)[0];
 }
 
-function pairWords(mine: Mine, theirs: Mine, { operations, states, ratios }: Planning): string[] {
+function pairWords(mine: Mine, theirs: Mine, { states, holding }: Planning): string[] {
   const other = lackingMost(theirs, states);
   const own = mine.lines.find(({ key }) => key !== null && key === other?.key) ?? mine.lines[0];
   if (!own || !other) return [];
   try {
-    const { why, delays, choices } = holdingDelays({
-      hold: own.id,
-      heldFor: other.id,
-      operations,
-      ratios: ratios.get(mine.partId) ?? null,
-    });
+    const { why, delays, choices } = holding(own.id, mine.partId)(other.id);
     return [`Hold ${mine.mark} for ${theirs.mark}: does that delay anything? ${why}${delays ? ` ${choices.now} ${choices.hold}` : ''}`];
   } catch (error) {
     if (error instanceof DomainError) return [];
@@ -149,12 +145,26 @@ export type Asked = {
   readonly shared: readonly SharedLines[];
   readonly parts: readonly PlannedPart[];
   readonly operations: readonly KeyedWork[];
-  readonly ratios: Planning['ratios'];
+  readonly ratios: ReadonlyMap<number, { readonly today: number; readonly withIt: number } | null>;
 };
+
+/** Each operation's once, however many it could be held for. */
+function onceEach({ operations, ratios }: Pick<Asked, 'operations' | 'ratios'>): Planning['holding'] {
+  const known = new Map<number, (heldFor: number) => Holding>();
+  return (hold, partId) => {
+    const one = known.get(hold) ?? holdingFor({ hold, operations, ratios: ratios.get(partId) ?? null });
+    known.set(hold, one);
+    return one;
+  };
+}
 
 export function setUpsView({ shared, parts, operations, ratios }: Asked): PageData<'routings/set-ups'> {
   const differing = whatDiffers(parts);
-  const planning = { operations, ratios, states: new Map(statesOf(operations).map((state) => [state.id, state])) };
+  const planning = {
+    operations,
+    holding: onceEach({ operations, ratios }),
+    states: new Map(statesOf(operations).map((state) => [state.id, state])),
+  };
   const groups = shared.map((one) =>
     sharedView(
       one,

@@ -1,9 +1,9 @@
 import { RecordNotFound, rowOf } from '../../db/changes.ts';
 import type { Row } from '../../db/executor.ts';
-import type { OperationLine } from '../../db/operations.ts';
-import { type PartLine, part } from '../../db/parts.ts';
+import { type OperationLine, operationsOf } from '../../db/operations.ts';
+import { part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
-import { type Changed, changesSince, replan, type Today } from '../../db/replan.ts';
+import { type Changed, changesSince, type Today, todayOf, type Written } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
@@ -14,37 +14,50 @@ import type { PageHead, StateView, TitleCell } from '../page.ts';
 import { recordId } from '../record-id.ts';
 import type { Db, Visit } from '../visit.ts';
 
-/** A routing with the part that it makes and what lib says of it today. */
-export type RoutingWork = {
-  readonly routing: Row<'routing'>;
-  readonly part: PartLine;
-  readonly machine: Row<'project'>;
-  readonly today: Today;
-  readonly changes: readonly Changed[];
-};
-/** An operation within its routing. now: as lib would plan it today; null for one that was added by hand. at: counted from 0. */
-export type Work = RoutingWork & { readonly line: OperationLine; readonly at: number; readonly now: PlannedOperation | null };
+/** A routing as it is written, with the part that it makes and the machine that the part belongs to. */
+export type WrittenWork = Written & { readonly machine: Row<'project'> };
+/** The same, and what lib says of it today. */
+export type RoutingWork = WrittenWork & { readonly today: Today; readonly changes: readonly Changed[] };
+
+/** at: counted from 0. */
+type Placed = { readonly line: OperationLine; readonly at: number };
+/** An operation within its routing, as it is written. */
+export type WrittenOperation = WrittenWork & Placed;
+/** The same; now: as lib would plan it today, null for one that was added by hand. */
+export type Work = RoutingWork & Placed & { readonly now: PlannedOperation | null };
+
+/** For pages that show nothing of today's plan. Throws RecordNotFound. */
+export async function writtenWork(db: Db, id: number): Promise<WrittenWork> {
+  const row = await routing(db, id);
+  const own = await part(db, row.part_id);
+  return { routing: row, part: own, machine: await project(db, own.project_id), lines: await operationsOf(db, id) };
+}
 
 /** Throws RecordNotFound. */
 export async function routingWork(db: Db, id: number): Promise<RoutingWork> {
-  const row = await routing(db, id);
-  const own = await part(db, row.part_id);
-  const today = await replan(db, id);
-  return { routing: row, part: own, machine: await project(db, own.project_id), today, changes: changesSince(today) };
+  const written = await writtenWork(db, id);
+  const today = await todayOf(db, written);
+  return { ...written, lines: today.lines, today, changes: changesSince(today) };
+}
+
+/** The operation that an address names, in its routing. Throws RecordNotFound. */
+async function placed<W extends WrittenWork>({ db, params }: Visit, workOf: (db: Db, id: number) => Promise<W>): Promise<W & Placed> {
+  const asked = await rowOf(db, 'operation', recordId('operation', params['id']));
+  const work = await workOf(db, asked.routing_id);
+  const at = work.lines.findIndex(({ id }) => id === asked.id);
+  const line = work.lines[at];
+  if (!line) throw new RecordNotFound('operation', asked.id);
+  return { ...work, line, at };
 }
 
 /** The operation that an address names. Throws RecordNotFound. */
-export async function operationWork({ db, params }: Visit): Promise<Work> {
-  const asked = await rowOf(db, 'operation', recordId('operation', params['id']));
-  const work = await routingWork(db, asked.routing_id);
-  const at = work.today.lines.findIndex(({ id }) => id === asked.id);
-  const line = work.today.lines[at];
-  if (!line) throw new RecordNotFound('operation', asked.id);
-  return { ...work, line, at, now: work.today.plan?.operations.find(({ key }) => key === line.key) ?? null };
+export async function operationWork(visit: Visit): Promise<Work> {
+  const work = await placed(visit, routingWork);
+  return { ...work, now: work.today.plan?.operations.find(({ key }) => key === work.line.key) ?? null };
 }
 
 /** A closed routing is history: its record stands. Throws DomainError. */
-function refuseClosed<W extends RoutingWork>(work: W): W {
+function refuseClosed<W extends WrittenWork>(work: W): W {
   if (work.routing.closed_on === null) return work;
   throw new DomainError({
     given: `The routing of ${work.part.mark} was closed on ${dayOf(work.routing.closed_on)}.`,
@@ -56,12 +69,13 @@ function refuseClosed<W extends RoutingWork>(work: W): W {
 
 /** The same for a change: refused once the routing is closed. Throws RecordNotFound, DomainError. */
 export const openOperation = async (visit: Visit): Promise<Work> => refuseClosed(await operationWork(visit));
-export const openRoutingWork = async (db: Db, id: number): Promise<RoutingWork> => refuseClosed(await routingWork(db, id));
+export const openWritten = async (visit: Visit): Promise<WrittenOperation> => refuseClosed(await placed(visit, writtenWork));
+export const openRoutingWork = async (db: Db, id: number): Promise<WrittenWork> => refuseClosed(await writtenWork(db, id));
 
 const cell = (label: string, says: string, href = '', state: StateView | null = null): TitleCell => ({ label, says, href, state });
 
 /** The title block of everything about a routing, leading back to its part. */
-export const workHead = ({ part: own, machine }: RoutingWork, title: string, state: StateView | null): PageHead => ({
+export const workHead = ({ part: own, machine }: WrittenWork, title: string, state: StateView | null): PageHead => ({
   title,
   place: 'Machines',
   back: { says: `${own.mark} ${own.name}`, href: to.part(own.id) },
@@ -74,7 +88,7 @@ export const workHead = ({ part: own, machine }: RoutingWork, title: string, sta
 });
 
 /** The same, leading back to an operation. */
-export const operationHead = (work: Work, title: string): PageHead => ({
+export const operationHead = (work: WrittenOperation, title: string): PageHead => ({
   ...workHead(work, title, null),
   back: { says: work.line.title, href: to.operation(work.line.id) },
 });

@@ -1,17 +1,19 @@
 import { blanksOf } from '../../db/blanks.ts';
-import { RecordNotFound } from '../../db/changes.ts';
+import { RecordNotFound, rowOf, rowsOf } from '../../db/changes.ts';
 import type { Executor, Row } from '../../db/executor.ts';
 import type { StoredFigure } from '../../db/figures.ts';
-import { type ItemLine, item } from '../../db/items.ts';
+import { type ItemLine, itemsById } from '../../db/items.ts';
 import { machines } from '../../db/machines.ts';
-import { type OperationLine, operation, operationsOf } from '../../db/operations.ts';
+import { type OperationLine, operationsOf } from '../../db/operations.ts';
 import { type PartLine, part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
-import { replan } from '../../db/replan.ts';
+import { todayOf } from '../../db/replan.ts';
 import { openRoutingOf, routing, routingsOfPart } from '../../db/routings.ts';
+import { shopNow } from '../../db/shop-now.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
+import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { FiguresNow } from './sheet-figure.ts';
 
@@ -27,9 +29,12 @@ export type Work = {
 };
 
 async function blanksWith(db: Executor, routingId: number): Promise<Work['blanks']> {
-  const blanks = [];
-  for (const { item_id, role } of await blanksOf(db, routingId)) blanks.push({ role, thing: await item(db, item_id) });
-  return blanks;
+  const blanks = await blanksOf(db, routingId);
+  const things = await itemsById(
+    db,
+    blanks.map(({ item_id }) => item_id),
+  );
+  return blanks.flatMap(({ item_id, role }) => things.filter(({ id }) => id === item_id).map((thing) => ({ role, thing })));
 }
 
 const firstShown = (operation_id: number, key: string, figure: Figure): StoredFigure => {
@@ -58,9 +63,10 @@ function withNewFigures(line: OperationLine, planned: readonly PlannedOperation[
   return { ...line, figures: [...line.figures, ...added.map(([key, figure]) => firstShown(line.id, key, figure))] };
 }
 
-async function workOn(db: Executor, partId: number, row: Row<'routing'> | null): Promise<Work> {
+async function workOn(db: Executor, partId: number, row: Row<'routing'> | null, shop?: ShopNow): Promise<Work> {
   const own = await part(db, partId);
-  const today = row ? await replan(db, row.id) : { lines: [], plan: null };
+  const written = row && { routing: row, part: own, lines: await operationsOf(db, row.id) };
+  const today = written ? await todayOf(db, written, shop) : { lines: [], plan: null };
   const planned = today.plan?.operations ?? [];
   const now = planned.flatMap(({ key, figures }) => Object.entries(figures).map(([figure, value]) => [`${key}/${figure}`, value] as const));
   return {
@@ -80,11 +86,22 @@ export async function workOfPart(db: Executor, partId: number): Promise<Work> {
   return workOn(db, partId, row);
 }
 
+/** The operation with this id among those of its work. Throws RecordNotFound. */
+function among(operations: readonly OperationLine[], id: number): OperationLine {
+  const own = operations.find((one) => one.id === id);
+  if (!own) throw new RecordNotFound('operation', id);
+  return own;
+}
+
+/** The routing that an operation belongs to. Throws RecordNotFound. */
+const routingWith = async (db: Executor, operationId: number): Promise<Row<'routing'>> =>
+  routing(db, (await rowOf(db, 'operation', operationId)).routing_id);
+
 /** The work that an operation belongs to. Throws RecordNotFound. */
 export async function workOfOperation(db: Executor, operationId: number): Promise<{ readonly work: Work; readonly own: OperationLine }> {
-  const own = await operation(db, operationId);
-  const row = await routing(db, own.routing_id);
-  return { work: await workOn(db, row.part_id, row), own };
+  const row = await routingWith(db, operationId);
+  const work = await workOn(db, row.part_id, row);
+  return { work, own: among(work.operations, operationId) };
 }
 
 /** What the count at the mill needs of the work: nothing is worked out anew for it. */
@@ -92,9 +109,9 @@ export type Counting = Pick<Work, 'part' | 'routing' | 'operations'>;
 
 /** The same, without what lib would say today: quick to come by for every tooth. Throws RecordNotFound. */
 export async function countingOf(db: Executor, operationId: number): Promise<{ readonly work: Counting; readonly own: OperationLine }> {
-  const own = await operation(db, operationId);
-  const row = await routing(db, own.routing_id);
-  return { work: { part: await part(db, row.part_id), routing: row, operations: await operationsOf(db, row.id) }, own };
+  const row = await routingWith(db, operationId);
+  const operations = await operationsOf(db, row.id);
+  return { work: { part: await part(db, row.part_id), routing: row, operations }, own: among(operations, operationId) };
 }
 
 /** What this part is called on paper. */
@@ -115,21 +132,14 @@ const MOST_PARTS = 8;
 
 /** The parts of some operations with those of their operations that share the set-up. Throws RecordNotFound, DomainError. */
 export async function sharedWork(db: Executor, ids: readonly number[]): Promise<readonly Work[]> {
-  const first = ids[0];
-  if (first === undefined) throw new RecordNotFound('operation', '');
-  const setUp = (await operation(db, first)).set_up_id;
-  const routings = new Map<number, number>();
-  for (const id of ids) {
-    const one = await operation(db, id);
-    if (one.set_up_id !== setUp) throw notShared();
-    routings.set(one.routing_id, one.set_up_id);
-  }
-  if (routings.size > MOST_PARTS) throw tooMany(routings.size);
-  const shared: Work[] = [];
-  for (const id of routings.keys()) {
-    const row = await routing(db, id);
-    shared.push(await workOn(db, row.part_id, row));
-  }
+  if (ids.length === 0) throw new RecordNotFound('operation', '');
+  const rows = await rowsOf(db, 'operation', ids);
+  const setUp = rows[0]?.set_up_id;
+  if (rows.some((one) => one.set_up_id !== setUp)) throw notShared();
+  const routings = [...new Set(rows.map((one) => one.routing_id))];
+  if (routings.length > MOST_PARTS) throw tooMany(routings.length);
+  const [shop, shared] = [await shopNow(db), [] as Work[]];
+  for (const row of await rowsOf(db, 'routing', routings)) shared.push(await workOn(db, row.part_id, row, shop));
   return shared.map((work) => ({
     ...work,
     operations: work.operations.filter((one) => one.set_up_id === setUp && one.struck_on === null),

@@ -3,7 +3,7 @@ import { feedFormOf } from '../../db/machine-feeds.ts';
 import { addMachine, type MachineLine, machine, machines, retireMachine, saveMachine } from '../../db/machines.ts';
 import { refreshAllStale } from '../../db/replan.ts';
 import { setSetting } from '../../db/settings.ts';
-import { shopNow } from '../../db/shop-now.ts';
+import { usualAmong } from '../../db/shop-now.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { dayOf } from '../forms/date-field.ts';
@@ -15,14 +15,19 @@ import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { type MachineValues, machineFields, machineOf, machineProblems, typedOfShopMachine } from './forms.ts';
 import { editConflict, editView, listView, machineView, newView, type Usual } from './view-model.ts';
 
-async function usualOf(db: Db): Promise<Usual> {
-  const { lathe, mill } = await shopNow(db);
+async function usualOf(db: Db, all: readonly MachineLine[]): Promise<Usual> {
+  const { lathe, mill } = await usualAmong(
+    db,
+    all.map((line) => line.machine),
+  );
   return { latheId: lathe?.id ?? null, millId: mill?.id ?? null };
 }
 
 /** The shop's own machines. */
-export const list = async ({ db, trusted }: Visit): Promise<Result> =>
-  show('shop-machines/list', listView(await machines(db), await usualOf(db), trusted));
+export async function list({ db, trusted }: Visit): Promise<Result> {
+  const all = await machines(db);
+  return show('shop-machines/list', listView(all, await usualOf(db, all), trusted));
+}
 
 export const ask = async ({ db }: Visit): Promise<Result> => show('shop-machines/form', newView(await usualUnit(db)));
 
@@ -48,7 +53,7 @@ const asked = (visit: Visit): Promise<MachineLine> => machine(visit.db, recordId
 export async function one(visit: Visit): Promise<Result> {
   const line = await asked(visit);
   const form = await feedFormOf(visit.db, line.row.id);
-  return show('shop-machines/machine', machineView(line, form, await usualOf(visit.db), visit.trusted));
+  return show('shop-machines/machine', machineView(line, form, await usualOf(visit.db, await machines(visit.db)), visit.trusted));
 }
 
 export async function edit(visit: Visit): Promise<Result> {
