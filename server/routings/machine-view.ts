@@ -38,12 +38,20 @@ const markWords = ({ mark, was }: FigureView): string => {
   return was ? `Out of date on the sheet: there it says ${was}.` : '';
 };
 
+/** Steps on the way to what is set: they come last, so that the number to set is the first. */
+const ON_THE_WAY = new Set(['turns', 'leastCircle', 'speedWorkedOut', 'k', 'feedPerSpan', 'spanBelow', 'spanAbove', 'wholeDepth', 'proof']);
+
+const whatIsSetFirst = (figures: readonly FigureView[]): FigureView[] => [
+  ...figures.filter(({ key }) => !ON_THE_WAY.has(key)),
+  ...figures.filter(({ key }) => ON_THE_WAY.has(key)),
+];
+
 /** One figure of an operation. step: from 1; beyond the last it is the last. Null when the operation has no figures. */
 export async function machinePage(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
   const { line, now } = work;
   const machine = (await machines(db)).find((one) => one.machine.id === line.setUp.machineId)?.machine ?? null;
   const unit = dialUnit(line.setUp.place, machine);
-  const figures = figuresShown(lineIn(line, unit), plannedIn(now, unit));
+  const figures = whatIsSetFirst(figuresShown(lineIn(line, unit), plannedIn(now, unit)));
   const at = Math.min(Math.max(step, 1), figures.length);
   const figure = figures[at - 1];
   if (!figure) return null;

@@ -44,6 +44,9 @@ describe.skipIf(!chromium)('the same road on a phone, JavaScript off', () => {
 
   it('bad input comes back as typed, with words beside it', async () => {
     await hands.go('/tools/new/cutter');
+    await press(page, 'Put it on record');
+    expect(await textIn(page, 'main .problem')).toContain('Not saved yet');
+    expect(await textIn(page)).toContain('Nothing is typed yet');
     await typeIn(page, { ...NO_4, pitch: '8', teeth: '34 to 26 🛠', hole: '<script>' });
     await press(page, 'Put it on record');
     expect(await page.locator('main .problem').count()).toBeGreaterThan(2);
@@ -82,6 +85,12 @@ describe.skipIf(!chromium)('the same road on a phone, JavaScript off', () => {
     await hands.go(await hands.operation(at.part28, 'Touch the blank'));
     // derived: 2.157 ÷ 8 less half of 0.0010, and the paper of 0.0010: 0.270125
     expect(await readFigure(page, 'Depth to dial from touching')).toBe('0.2701');
+  });
+
+  it('at the machine the first number is the one to set', async () => {
+    await hands.go(await hands.operation(at.part28, 'Plate, circle and sector'));
+    await follow(page, 'At the machine: one number at a time');
+    expect(await page.textContent('.one-number')).toContain('1 turn + 9 spaces on 21');
   });
 
   it('the sheet opens, and teeth are ticked', async () => {

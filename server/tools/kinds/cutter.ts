@@ -57,6 +57,8 @@ const fields = (unit: LengthUnit) => ({
 
 function details(values: ValuesOf<ReturnType<typeof fields>>): Detailed {
   const { pitch, angle, teeth, number, stampedDepth, hole, diameter, width, steel, exactFor } = values;
+  if (!pitch && angle === null && !teeth && number === '' && !stampedDepth && !hole && !diameter && !width)
+    return { ok: false, problems: { pitch: 'Nothing is typed yet: give what is stamped on it, or one of its sizes.' } };
   if (hole && diameter && hole.length >= diameter.length)
     return { ok: false, problems: { hole: 'The hole is as large as the cutter. Measure both again.' } };
   if (exactFor !== null && teeth && (exactFor < teeth.from || (teeth.to !== null && exactFor > teeth.to)))
