@@ -1,16 +1,18 @@
-import { fillDemo } from '../seed/demo.ts';
 import { buildApp } from './app.ts';
 import { type Config, readConfig } from './config.ts';
 import { greeting } from './greeting.ts';
 import { packageFolder } from './package-folder.ts';
 import { plainWord } from './plain-word.ts';
 import { portIsFree } from './port-free.ts';
-import { openShops, type Shops } from './shops.ts';
+import { type FillDemo, openShops, type Shops } from './shops.ts';
 
 const clock = (): string => new Date().toISOString();
 const HOUR_MS = 3_600_000;
 /** How long whoever is still being answered may take once the program is told to end. */
 const LAST_ANSWERS_MS = 500;
+
+/** The invented shop is read in only when somebody enters it. */
+const fillDemo: FillDemo = async (db, now) => (await import('../seed/demo.ts')).fillDemo(db, now);
 
 /** A copy a day for a program that runs for weeks. */
 function copyDaily(shops: Shops): void {

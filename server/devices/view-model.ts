@@ -1,5 +1,6 @@
 import { renderSVG } from 'uqr';
 import type { Row } from '../../db/executor.ts';
+import { remembered } from '../../db/remembered.ts';
 import { to } from '../addresses.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
@@ -66,8 +67,10 @@ export const listView = (rows: readonly Row<'device'>[], trusted: boolean): Page
   revoke: rows.filter((row) => row.revoked_on === null).map(revokeButton),
 });
 
+const codes = remembered<Markup>();
+
 /** An address as a QR code. */
-export const qrOf = (address: string): Markup => renderSVG(address, { border: 2 }) as Markup;
+export const qrOf = (address: string): Markup => codes(address, () => renderSVG(address, { border: 2 }) as Markup);
 
 export function codeView(code: string, shopAddress: string): PageData<'devices/code'> {
   const address = `${shopAddress}${to.pair(code)}`;

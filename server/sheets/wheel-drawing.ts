@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { blankDrawing } from '../../lib/drawing/blank-drawing.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
@@ -40,11 +41,20 @@ function sketch(draw: Draw, plain: Drawing, by: number): Sketch {
   return { drawing, by, wide: high[0] - low[0], tall: high[1] - low[1] + (by === 1 ? CHECK_LINE : 0) };
 }
 
-export const inked = ({ drawing, by }: Sketch): PaperDrawing => ({
+const ink = ({ drawing, by }: Sketch): PaperDrawing => ({
   svg: toSvg(drawing, { toScale: 'paper' }) as Markup,
   scale: `1:${Math.round(1 / by)}`,
   trueScale: by === 1,
 });
+
+const inkedBefore = new WeakMap<Sketch, PaperDrawing>();
+
+/** A sketch as it goes on paper; each is inked once. */
+export function inked(one: Sketch): PaperDrawing {
+  const done = inkedBefore.get(one) ?? ink(one);
+  inkedBefore.set(one, done);
+  return done;
+}
 
 /** The scales that fit beside the summary, the largest first; two of them, so that paper can be saved. */
 function thatFit(draw: Draw): Sketch[] {
@@ -65,6 +75,8 @@ function oldRootOf({ operations }: Work, old: Gear): Length {
   return ofUnit(rootDiameter(toothOf(old)), unitOfPitch(old.pitch));
 }
 
+const keptSketches = remembered<Sketch[]>();
+
 /** The wheel, drawn inside its spare when it is cut from one, at scales that fit. None for a part that is no wheel. */
 export function wheelSketches(work: Work): Sketch[] {
   const next = work.part.stored?.gear;
@@ -72,9 +84,10 @@ export function wheelSketches(work: Work): Sketch[] {
   const unit = unitOfPitch(next.pitch);
   const form: LengthForm = { unit, places: unit === 'in' ? 3 : 2 };
   const spare = work.blanks.find(({ role, thing }) => role === 'whole' && thing.kind === 'wheel')?.thing.stored?.gear;
-  if (!spare) return thatFit((shown) => gearDrawing(next, { shown, form }));
+  if (!spare) return keptSketches(JSON.stringify([form, next]), () => thatFit((shown) => gearDrawing(next, { shown, form })));
   const [oldRoot, fine]: [Length, LengthForm] = [oldRootOf(work, spare), { unit, places: unit === 'in' ? 4 : 3 }];
-  return thatFit((shown) => blankDrawing({ old: spare, oldRoot, next }, { shown, form: fine }));
+  const asked = { old: spare, oldRoot, next };
+  return keptSketches(JSON.stringify([fine, asked]), () => thatFit((shown) => blankDrawing(asked, { shown, form: fine })));
 }
 
 /** A drawing that is to no scale, so many millimetres wide. */
