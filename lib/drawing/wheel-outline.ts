@@ -26,14 +26,27 @@ export function wheelOutline(gear: Toothed, steps: Steps = FINE): Point[] {
   return wheelPoints(formCutSpace(tooth, undefined, steps), gear.teeth).map(([x, y]) => [x * mm, y * mm]);
 }
 
-/** The same outline without the points that lie closer than `seen` to the line between their neighbours. */
+/**
+ * The same outline with as few points as keep every one that was left out within `seen` of it: the farthest from the chord stays,
+ * and so on within both halves. Source: D. Douglas and T. Peucker, The Canadian Cartographer 10 (1973), pp. 112-122 (value from memory).
+ */
 export function thinned(points: readonly Point[], seen: number): Point[] {
-  const kept: Point[] = [];
-  for (const [i, point] of points.entries()) {
-    const [last, next] = [kept.at(-1), points[i + 1]];
-    if (!last || !next || offLine(point, last, next) > seen) kept.push(point);
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last || points.length < 3) return [...points];
+  const far = farthest(points, first, last);
+  if (far.off <= seen) return [first, last];
+  return [...thinned(points.slice(0, far.at + 1), seen).slice(0, -1), ...thinned(points.slice(far.at), seen)];
+}
+
+function farthest(points: readonly Point[], first: Point, last: Point): { at: number; off: number } {
+  const round = Math.hypot(last[0] - first[0], last[1] - first[1]) < 1e-9;
+  let far = { at: 0, off: -1 };
+  for (const [at, point] of points.entries()) {
+    if (at === 0 || at === points.length - 1) continue;
+    const off = round ? Math.hypot(point[0] - first[0], point[1] - first[1]) : offLine(point, first, last);
+    if (off > far.off) far = { at, off };
   }
-  return kept;
+  return far;
 }
 
 function offLine([px, py]: Point, [ax, ay]: Point, [bx, by]: Point): number {
