@@ -21,10 +21,6 @@ export async function leaveOff(db: Executor, mark: NewRow<'bookmark'>): Promise<
     .execute();
 }
 
-export async function takeUp(db: Executor, routingId: number): Promise<void> {
-  await db.deleteFrom('bookmark').where('routing_id', '=', routingId).execute();
-}
-
 /** Where work was left, last left first. */
 export const leftOff = (db: Executor, most: number): Promise<LeftOff[]> =>
   db

@@ -152,7 +152,7 @@ async function ringsOf<T extends 'recess' | 'opening'>(db: Executor, table: T, g
 }
 
 /** Many wheels at once, by id. */
-export async function gearsById(db: Executor, ids: readonly number[]): Promise<ReadonlyMap<number, StoredGear>> {
+async function gearsById(db: Executor, ids: readonly number[]): Promise<ReadonlyMap<number, StoredGear>> {
   if (ids.length === 0) return new Map();
   const rows = await db.selectFrom('gear').selectAll().where('id', 'in', ids).execute();
   const bores = await boresById(

@@ -9,7 +9,7 @@ import type { Schema } from './schema.ts';
 import { makeFindable } from './search.ts';
 
 /** Worked out, never stored. gone: used, sold or lost. fitted: a part holds it. promised: an open blank claims the whole of it. */
-export type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
+type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'made_id' | 'gone_on' | 'gone_why';
 export type NewItem = Omit<NewRow<'item'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms };

@@ -165,7 +165,7 @@ export const markUndone = (db: Executor, id: number, rev: number): Promise<Row<'
 const listOf = <T>(text: string): readonly T[] => JSON.parse(text) as readonly T[];
 
 /** These operations with everything on them, in the order given. */
-export async function operationLines(db: Executor, rows: readonly Row<'operation'>[]): Promise<OperationLine[]> {
+async function operationLines(db: Executor, rows: readonly Row<'operation'>[]): Promise<OperationLine[]> {
   const ids = rows.map((row) => row.id);
   const needs = await needsOf(db, ids);
   const [figuresOn, needsOn] = [ownRows(await figuresOf(db, ids)), ownRows(needs)];

@@ -9,7 +9,7 @@ export async function bridge(db: Executor, operationId: number): Promise<void> {
 }
 
 /** Takes an operation out of the order; those before and after it stay in order. */
-export async function unlink(db: Executor, operationId: number): Promise<void> {
+async function unlink(db: Executor, operationId: number): Promise<void> {
   await bridge(db, operationId);
   await db.deleteFrom('follows').where('operation_id', '=', operationId).execute();
   await db.deleteFrom('follows').where('after_id', '=', operationId).execute();

@@ -34,7 +34,7 @@ export const makeFindable = (
   });
 
 /** Typed words as an FTS5 question: each word quoted, each the beginning of a word. Null when there is nothing to look for. */
-export function questionOf(typed: string): string | null {
+function questionOf(typed: string): string | null {
   const words = typed
     .slice(0, 200)
     .split(/\s+/)

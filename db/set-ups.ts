@@ -14,7 +14,7 @@ export async function setUpId(db: Executor, { key, place, machineId, says }: Set
   return saved.id;
 }
 
-export const setUpOf = (row: Row<'set_up'>): SetUp => ({ key: row.key, place: row.place, machineId: row.machine_id, says: row.says });
+const setUpOf = (row: Row<'set_up'>): SetUp => ({ key: row.key, place: row.place, machineId: row.machine_id, says: row.says });
 
 export async function setUpsById(db: Executor, ids: readonly number[]): Promise<(id: number) => SetUp> {
   const rows = ids.length === 0 ? [] : await db.selectFrom('set_up').selectAll().where('id', 'in', ids).execute();

@@ -1,7 +1,7 @@
 import { leaveOff } from '../db/bookmarks.ts';
 import { RecordNotFound } from '../db/changes.ts';
 import type { Executor, Row } from '../db/executor.ts';
-import { type MeasuredNow, markDone, noteMeasured } from '../db/operations.ts';
+import { type MeasuredNow, markDone } from '../db/operations.ts';
 import type { Measure } from '../lib/routing/operation.ts';
 import { inches } from '../lib/values/length.ts';
 
@@ -40,12 +40,6 @@ const doneAs = (db: Executor, row: Row<'operation'>, on: string, found: ReadInch
 /** Marks an operation done in the time planned for it, with what was read. */
 export async function did(db: Executor, routingId: number, key: string, on: string, found: ReadInches = {}): Promise<void> {
   await doneAs(db, await lineOf(db, routingId, key), on, found);
-}
-
-/** Notes what was read at an operation that goes on. */
-export async function noted(db: Executor, routingId: number, key: string, on: string, found: ReadInches): Promise<void> {
-  const row = await lineOf(db, routingId, key);
-  await noteMeasured(db, row.id, row.rev, readings(found, row, on));
 }
 
 /** Everything of a routing in its order, up to and without an operation; all of it when none is named. found: what was read, by operation. */

@@ -74,7 +74,7 @@ export interface Partials {
 }
 
 /** Pages that belong to no area. */
-export interface CommonPages {
+interface CommonPages {
   /** Asks once more before something that cannot be taken back. */
   confirm: Page & { says: string; form: FormView };
   /** 409: both versions side by side. */
@@ -104,7 +104,6 @@ export interface Views
     ShopMachineViews,
     DrawerViews {}
 
-export type ViewName = keyof Views;
 /** The templates that stand in the layout: what `reply.page` takes. */
 export type PageName = { [K in keyof Views]: Views[K] extends PageHead ? (K extends keyof Layouts ? never : K) : never }[keyof Views];
 export type PageData<K extends PageName> = WithoutFurniture<Views[K]>;

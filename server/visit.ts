@@ -32,7 +32,7 @@ export type Show<K extends PageName = PageName> = K extends PageName
 
 /** Views that are whole sheets of their own, without the furniture of a page. */
 export type SheetName = { [K in keyof Views]: K extends `${string}sheet` ? K : never }[keyof Views];
-export type Sheet = { readonly sheet: string; readonly data: object };
+type Sheet = { readonly sheet: string; readonly data: object };
 
 export type CookieToSet = { readonly name: string; readonly value: string; readonly maxAgeSeconds: number };
 

@@ -27,7 +27,7 @@ const RULES = [
   'least metal removed',
   'best wheel kept',
 ] as const;
-export type Rule = (typeof RULES)[number];
+type Rule = (typeof RULES)[number];
 
 export type Chosen = { readonly wanted: Wanted; readonly spare: SpareWheel; readonly judged: Judged };
 /** breaks: the first rule that the forced pairs break against the free choice; null when none is forced, or when it is as good. */

@@ -7,7 +7,7 @@ import { type Judged, judgeSpare, makes } from './spare-test.ts';
 import type { SpareWheel } from './spare-wheel.ts';
 
 export const WAYS_TO_MAKE = ['re-cut, clean', 're-cut, only just', 'ring and hub', 'from stock', 'send out', 'do without'] as const;
-export type WayToMake = (typeof WAYS_TO_MAKE)[number];
+type WayToMake = (typeof WAYS_TO_MAKE)[number];
 
 /** One way to a wheel. open: it can be taken as things stand; 'measure first' when something has to be measured before. */
 export type WayOffered = {

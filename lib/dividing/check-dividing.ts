@@ -1,8 +1,8 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Head, Plate } from '../tooling/tooling.ts';
 
-export const LEAST_DIVISIONS = 2;
-export const MOST_DIVISIONS = 100_000;
+const LEAST_DIVISIONS = 2;
+const MOST_DIVISIONS = 100_000;
 const MOST_TURNS = 10_000;
 const MOST_HOLES = 1000;
 /** Circles of all plates together: keeps every search short. */

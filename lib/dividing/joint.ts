@@ -11,7 +11,7 @@ import { whyNoCircle } from './why-not.ts';
 export type DividingJob = { readonly key: string; readonly divisions: number; readonly head: Pick<Head, 'turns'> };
 
 /** side: 0 for the first or only side of the plate. */
-export type JobOnCircle = {
+type JobOnCircle = {
   readonly key: string;
   readonly divisions: number;
   readonly plate: Plate;

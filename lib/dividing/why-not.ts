@@ -1,10 +1,10 @@
 import type { Ratio } from '../values/ratio.ts';
 
 /** A prime and how often it divides a number. */
-export type PrimePower = { readonly prime: number; readonly times: number; readonly product: number };
+type PrimePower = { readonly prime: number; readonly times: number; readonly product: number };
 
 /** A whole number above 1 taken apart into primes, lowest first, by trial division. 72 = 2 × 2 × 2 × 3 × 3. */
-export function primePowers(number: number): PrimePower[] {
+function primePowers(number: number): PrimePower[] {
   const powers: PrimePower[] = [];
   let left = number;
   for (let prime = 2; left > 1; prime = prime * prime > left ? left : prime + 1) {

@@ -6,7 +6,7 @@ export type Point = readonly [x: number, y: number];
  * here, missing, spare, old outline, waits: the state of a thing. kept, lost: a ratio on the scale. edge: an edge of the same thing
  * that is no outline (root line, keyway beyond). The rest are the draughtsman's own.
  */
-export const LINE_KINDS = [
+const LINE_KINDS = [
   'here',
   'missing',
   'spare',
@@ -62,7 +62,6 @@ export type Drawing = {
 export const line = (from: Point, to: Point, kind: LineKind): Mark => ({ draw: 'line', from, to, kind });
 export const circle = (middle: Point, radius: number, kind: LineKind): Mark => ({ draw: 'circle', middle, radius, kind });
 export const outline = (points: readonly Point[], kind: LineKind): Mark => ({ draw: 'outline', points, closed: true, kind });
-export const openLine = (points: readonly Point[], kind: LineKind): Mark => ({ draw: 'outline', points, closed: false, kind });
 export const text = (at: Point, says: string, size: number, anchor: Anchor = 'middle'): Mark => ({ draw: 'text', at, says, size, anchor });
 
 export const moved = (points: readonly Point[], [dx, dy]: Point): Point[] => points.map(([x, y]) => [x + dx, y + dy]);

@@ -10,7 +10,7 @@ import { boreOutline, boreWords, thinned, wheelOutline, wheelRadii } from './whe
 export type GearDrawingAs = { readonly shown?: Shown; readonly form: LengthForm; readonly kind?: LineKind; readonly title?: string };
 
 /** A pitch as it is spoken: 8 DP, module 2.5, 5/16 CP. */
-export function pitchWords({ kind, size }: Pitch): string {
+function pitchWords({ kind, size }: Pitch): string {
   if (kind === 'module') return `module ${printShort(toNumber(size))}`;
   if (kind === 'DP') return `${printShort(toNumber(size))} DP`;
   return size[1] === 1 ? `${size[0]} CP` : `${size[0]}/${size[1]} CP`;

@@ -2,7 +2,7 @@ import { type Drawing, line, type Mark, text } from './drawing.ts';
 import { type Letters, lettersFor, PHONE, type Shown } from './lettering.ts';
 
 /** One place of the scale: at from 0 (left end) to 1 (right end); kept, lost: whether any ratio that falls there is kept or lost. */
-export type ScaleMark = { readonly at: number; readonly kept: boolean; readonly lost: boolean };
+type ScaleMark = { readonly at: number; readonly kept: boolean; readonly lost: boolean };
 /** A figured place: 0.1, 1, 10. */
 export type ScaleFigure = { readonly at: number; readonly says: string };
 export type RatioScale = {

@@ -4,7 +4,7 @@ import { circle, type Drawing, type LineKind, line, type Mark, moved, outline, t
 import { type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
 import { boreOutline, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
-export type WheelState = 'here' | 'missing' | 'spare' | 'waits';
+type WheelState = 'here' | 'missing' | 'spare' | 'waits';
 
 /** doubtful: something about it was never measured. becomes: the gear that this spare is proposed for. */
 export type PegWheel = { readonly gear: Gear; readonly state: WheelState; readonly doubtful: boolean; readonly becomes?: Gear };

@@ -6,7 +6,7 @@ const USUAL_PLACES: Readonly<Record<LengthUnit, number>> = { in: 4, mm: 3 };
 const MOST_PLACES = 6;
 
 /** The fewest decimals, from the usual ones up, that print this length whole; at most six. */
-export function placesFor(length: Length, unit: LengthUnit): number {
+function placesFor(length: Length, unit: LengthUnit): number {
   const per = unit === 'in' ? NM_PER_INCH : NM_PER_MM;
   const fewest = USUAL_PLACES[unit];
   const full = printWhole(length, per, MOST_PLACES);

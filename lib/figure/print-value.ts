@@ -24,7 +24,7 @@ export function printMove({ turns, spaces, circle }: IndexMove): string {
 }
 
 /** "5 turns + 62.5 divisions". */
-export function printDial({ turns, divisions }: DialMove): string {
+function printDial({ turns, divisions }: DialMove): string {
   const turned = turns === 0 ? '' : `${turns} turn${turns === 1 ? '' : 's'}`;
   const part = `${printShort(divisions, 1)} division${divisions === 1 ? '' : 's'}`;
   return turned ? `${turned} + ${part}` : part;

@@ -28,7 +28,7 @@ export type ShrinkAsked = {
   readonly ceiling?: { readonly reading: Reading; readonly why: string };
 };
 
-export type ShrinkKeys = 'allowance' | 'ringBore' | 'dropRoom' | 'rise' | 'oven' | 'hoopStress';
+type ShrinkKeys = 'allowance' | 'ringBore' | 'dropRoom' | 'rise' | 'oven' | 'hoopStress';
 export type ShrinkFit = { readonly accepted: boolean; readonly reasons: readonly string[]; readonly answer: Answer<ShrinkKeys> };
 
 const number = (x: number, places: number, unit = ''): Value => ({ number: x, unit, places });

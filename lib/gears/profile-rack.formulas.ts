@@ -59,7 +59,7 @@ function cornerOf(tooth: Tooth, c: number): Corner {
  * Source: Buckingham, Analytical Mechanics of Gears (1949), ch. 5, trochoid of a rounded rack corner (value from memory of the
  * chapter); proved against a rack rolled past a blank by polygons. Example: r 11, B 1.157, a 14.5°, c 0.2095, b 90°: R = 9.843.
  */
-export function trochoidPoint(r: number, { c, h, u }: Corner, b: number): SpacePoint {
+function trochoidPoint(r: number, { c, h, u }: Corner, b: number): SpacePoint {
   const [sin, cos] = [Math.sin(b), Math.cos(b)];
   const d = h / sin + c;
   const R = Math.sqrt(r * r + d * d - 2 * r * d * sin);
@@ -67,7 +67,7 @@ export function trochoidPoint(r: number, { c, h, u }: Corner, b: number): SpaceP
 }
 
 /** Fewest teeth that a rack does not undercut: 2 h/(m sin² a), h the depth of the rack's straight side. Buckingham, ch. 5 (from memory). Example: h = m, 20°: 17.10. */
-export const isUndercut = ({ N, m, a }: Tooth, depth: number): boolean => 2 * depth > N * m * Math.sin(a) ** 2;
+const isUndercut = ({ N, m, a }: Tooth, depth: number): boolean => 2 * depth > N * m * Math.sin(a) ** 2;
 
 /**
  * The angle b at which fillet and flank meet. Not undercut: a itself, the two run into each other. Undercut: the corner has cut the

@@ -14,7 +14,7 @@ const MOT = 'metric span formula of an MOT spur gear catalogue, with m = 1/P';
 /** Span limits, one-sided: metal left may still come off (judgement). */
 const SPAN_LIMIT = inches(0.001);
 
-export type SpanKey = 'span' | 'k' | 'basePitch' | 'contactDiameter';
+type SpanKey = 'span' | 'k' | 'basePitch' | 'contactDiameter';
 /** The spans over one tooth fewer and one more stand only where the jaws would still touch the flank. */
 export type SpanAnswer = Answer<SpanKey> & { readonly figures: { readonly spanBelow?: Figure; readonly spanAbove?: Figure } };
 export type SpanChoice = { readonly k?: number; readonly backlash?: Length };

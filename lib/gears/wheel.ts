@@ -8,7 +8,7 @@ import { rootDiameter, type Tooth, toothOf } from './tooth.ts';
 /** What decides a spur wheel's teeth. */
 export type Wheel = Pick<Gear, 'teeth' | 'pitch' | 'system'> & Partial<Pick<Gear, 'helix'>>;
 
-export const TEETH_LIMITS: Limits = { least: 4, most: 2000 };
+const TEETH_LIMITS: Limits = { least: 4, most: 2000 };
 const ANGLE_LIMITS: Limits = { least: 5, most: 45 };
 
 const refuse = (given: string, limit: string, tryThis: string, about: string): DomainError =>

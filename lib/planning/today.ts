@@ -11,12 +11,12 @@ export type ShopOperation = WorkOperation & {
 };
 
 /** unblocks: how many operations, and of how many parts, wait for this one by any way. */
-export type CanDo = { readonly operation: ShopOperation; readonly unblocks: number; readonly parts: number };
-export type CannotYet = { readonly operation: ShopOperation; readonly state: OperationState };
+type CanDo = { readonly operation: ShopOperation; readonly unblocks: number; readonly parts: number };
+type CannotYet = { readonly operation: ShopOperation; readonly state: OperationState };
 /** Something lacking from outside, with the parts that wait for it. */
-export type Blocker = { readonly says: string; readonly holdsUp: readonly string[] };
+type Blocker = { readonly says: string; readonly holdsUp: readonly string[] };
 /** Where work on a part was left: the last operation done, and the next one. */
-export type LeftAt = {
+type LeftAt = {
   readonly partMark: string;
   readonly partName: string;
   readonly last: ShopOperation;

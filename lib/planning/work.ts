@@ -1,5 +1,5 @@
 /** What an operation needs, in words, and the tool that meets it; null while none does. */
-export type WorkNeed = { readonly says: string; readonly metBy: string | null };
+type WorkNeed = { readonly says: string; readonly metBy: string | null };
 
 /** An operation of any open routing, as planning looks at it. after: ids of those that come first. */
 export type WorkOperation = {

@@ -6,8 +6,7 @@ import type { PlannedOperation } from './operation.ts';
 const moveOf = (value: Value | undefined): IndexMove | null => (value && 'move' in value ? value.move : null);
 
 /** The crank's move of an operation; null where it has none, or no circle serves. */
-export const moveIn = ({ figures }: { readonly figures: Readonly<Record<string, Figure>> }): IndexMove | null =>
-  moveOf(figures['crank']?.value);
+const moveIn = ({ figures }: { readonly figures: Readonly<Record<string, Figure>> }): IndexMove | null => moveOf(figures['crank']?.value);
 
 /** The lines of the tick sheet of a gear: every tooth and the first once more, with the hole to land in. None without a circle. */
 export function indexSheet(teeth: number, operations: readonly PlannedOperation[]): readonly IndexRow[] {

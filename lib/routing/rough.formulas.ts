@@ -1,5 +1,5 @@
 /** Of the whole depth, what all roughing together takes: common practice, no source. */
-export const ROUGH_SHARE = 0.9;
+const ROUGH_SHARE = 0.9;
 
 /**
  * Depth dialled for roughing round r of q: equal shares of nine tenths of the depth.

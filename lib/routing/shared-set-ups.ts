@@ -7,7 +7,7 @@ import type { Need, PlannedOperation, SetUp } from './operation.ts';
 export type PlannedPart = { readonly mark: string; readonly name: string; readonly operations: readonly PlannedOperation[] };
 
 /** What one part asks for within a shared set-up, beside what all share. figures: those that differ, as printed. */
-export type Differs = {
+type Differs = {
   readonly mark: string;
   readonly name: string;
   readonly operations: readonly string[];

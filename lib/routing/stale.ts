@@ -4,7 +4,7 @@ import type { LengthUnit } from '../values/length.ts';
 import type { Plan } from './plan.ts';
 
 /** A figure as it stands in the book. One that was typed over or measured stays, whatever lib would work out by now. */
-export type StoredFigure = { readonly key: string; readonly shown: Value; readonly shownFrom: 'worked out' | 'typed' | 'measured' };
+type StoredFigure = { readonly key: string; readonly shown: Value; readonly shownFrom: 'worked out' | 'typed' | 'measured' };
 /** done: it was done by these figures, and keeps them. */
 export type StoredOperation = { readonly key: string; readonly done?: boolean; readonly figures: readonly StoredFigure[] };
 

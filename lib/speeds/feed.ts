@@ -13,7 +13,7 @@ const rowOf = (material: Material): FeedRow => {
 };
 
 /** The feed to aim at: per turn on the lathe, per minute under a gear cutter. */
-export function wantedFeed(material: Material, kind: FeedKind): { readonly feed: Length; readonly source: string } {
+function wantedFeed(material: Material, kind: FeedKind): { readonly feed: Length; readonly source: string } {
   const row = rowOf(material);
   if (kind === 'gear cutter') return { feed: inches(row.gearCutterInPerMin), source: row.gearCutterSource };
   return { feed: inches(kind === 'lathe rough' ? row.roughInPerRev : row.finishInPerRev), source: row.latheSource };

@@ -9,9 +9,9 @@ const minutes = (t: number, places = 1) => ({ number: t, unit: 'min', places });
 const inWords = (length: Length, unit: LengthUnit) => `${printShort(inUnit(length, unit), 4)} ${unit}`;
 
 /** Minutes to run back, index, and clamp for one tooth: a guess until the shop's own is typed. */
-export const INDEX_MINUTES = 0.5;
+const INDEX_MINUTES = 0.5;
 /** Minutes to run the saddle back and set the next cut on a lathe: a guess. */
-export const RETURN_MINUTES = 0.5;
+const RETURN_MINUTES = 0.5;
 
 const above0 = (says: string, about: string): never => {
   throw new DomainError({ given: says, limit: 'It has to be above 0.', tryThis: 'Type the size as measured or wanted.', about: [about] });

@@ -3,7 +3,7 @@ import type { Angle } from '../values/angle.ts';
 import type { Length } from '../values/length.ts';
 
 /** What every piece of tooling has. here: in the shop and fit for work (not lent out, not worn out). */
-export type Tool = { readonly id: number; readonly name: string; readonly here: boolean };
+type Tool = { readonly id: number; readonly name: string; readonly here: boolean };
 
 export type CutterSteel = 'high-speed' | 'carbon' | 'carbide' | 'unknown';
 

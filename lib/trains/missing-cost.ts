@@ -4,7 +4,7 @@ import { lessWheels, oneOfEachThere, sortedWheels } from './wheel-lists.ts';
 import { type AfterOne, type Choice, type ReadyToCut, whichFirst } from './which-first.ts';
 
 /** A missing wheel that is to be cut from a spare, which is then used up. */
-export type PlannedRecut = { readonly make: number; readonly from: number };
+type PlannedRecut = { readonly make: number; readonly from: number };
 
 export type WheelsAsked = {
   /** Tooth counts of all wheels that belong to the set; a number twice if two of it belong. */

@@ -8,10 +8,10 @@ import { countOfEach, sortedWheels } from './wheel-lists.ts';
  */
 export type RatioCount = { readonly simple: number; readonly compound: number; readonly distinct: number };
 
-export const MOST_WHEELS = 60;
-export const LEAST_TEETH = 4;
+const MOST_WHEELS = 60;
+const LEAST_TEETH = 4;
 /** Up to here the quotient of two products is a sure mark of their ratio; see eachRatio. */
-export const MOST_TEETH = 5000;
+const MOST_TEETH = 5000;
 /** As many as a 32-bit whole number has bits. */
 const MOST_SETS_AT_ONCE = 32;
 

@@ -66,7 +66,7 @@ function lashWords(lash: Length | null | undefined, dial: Dial): string {
 }
 
 /** From where the dial is counted, which way, and how the lash is kept out. */
-export function zeroWords(dial: Dial, lash?: Length | null): string {
+function zeroWords(dial: Dial, lash?: Length | null): string {
   const reads = dial.reads === 'diameter' ? 'reads what comes off the diameter' : 'reads the travel, half of what comes off the diameter';
   return `The dial ${reads}. Touch the work going in, set the dial to 0 there, and count up going in; overshot: ${lashWords(lash, dial)} and in again.`;
 }

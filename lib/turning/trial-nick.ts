@@ -3,7 +3,7 @@ import type { Answer } from '../figure/figure.ts';
 import { inches, type LengthUnit } from '../values/length.ts';
 
 /** How deep the trial nicks are: common practice, no source. A later cut takes them away. */
-export const NICK_DEPTH_IN = 0.002;
+const NICK_DEPTH_IN = 0.002;
 
 /** The steps of the trial, as done at the machine. */
 export const trialNickSteps = (teeth: number): readonly string[] => [

@@ -21,7 +21,7 @@ export type TruingKey = 'differenceOne' | 'moveOne' | 'differenceTwo' | 'moveTwo
 /** Trued to this, a four-jaw is true: common practice, no source. */
 export const TRUE_ENOUGH_IN = 0.001;
 /** A chuck that nobody has measured counts as this much full indicator reading: judgement. */
-export const UNMEASURED_CHUCK_IN = 0.005;
+const UNMEASURED_CHUCK_IN = 0.005;
 
 const CAUTION: Caution = { name: 'by hand', says: 'Turn the chuck by hand with the key; key out before power.', weight: 'danger' };
 const source = 'Thomas Industrial Library, "Centering work in four-jaw chucks": each move half the difference read';

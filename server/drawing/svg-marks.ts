@@ -12,7 +12,7 @@ export type Ink = {
 type Text = { at: Point; says: string; size: number; anchor: string; turned?: number };
 
 /** Letters with a thin ring of the ground about them, so that a line behind does not cross them. */
-export function textElement({ at, says, size, anchor, turned = 0 }: Text, { pen, medium }: Ink): string {
+function textElement({ at, says, size, anchor, turned = 0 }: Text, { pen, medium }: Ink): string {
   const [x, y] = [pen.number(at[0]), pen.number(-at[1])];
   const turn = turned === 0 ? '' : ` transform="rotate(${turned} ${x} ${y})"`;
   const ring = medium === 'paper' ? '#fff' : 'none';

@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { wheelName } from '../../db/spares/spare-of.ts';
 import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
 import type { WayOffered } from '../../lib/blanks/ways.ts';
@@ -18,7 +19,6 @@ import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, LinkView, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
-import { remembered } from '../../db/remembered.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';

@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import type { BlankChoice, Chosen } from '../../lib/blanks/choice.ts';
 import { testSpare } from '../../lib/blanks/spare-test.sums.ts';
 import { type Judged, judgeSpare } from '../../lib/blanks/spare-test.ts';
@@ -13,7 +14,6 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import { cautionView, figureView } from '../figures.ts';
 import type { DrawingView, FigureView, StateView, TableView } from '../page.ts';
-import { remembered } from '../../db/remembered.ts';
 import type { BlankView } from './view-model.ts';
 
 const roundForm = (unit: LengthUnit): LengthForm => ({ unit, places: unit === 'in' ? 3 : 2 });

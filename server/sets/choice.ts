@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { type BlankChoice, chooseBlanks, type LikeGroup, MOST_SPARES, type Pair } from '../../lib/blanks/choice.ts';
 import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
 import type { SpareWheel, Wanted } from '../../lib/blanks/spare-wheel.ts';
@@ -5,7 +6,6 @@ import { DomainError } from '../../lib/figure/domain-error.ts';
 import { countRatios, wheelsKey } from '../../lib/trains/ratio-count.ts';
 import { oneOfEachThere } from '../../lib/trains/wheel-lists.ts';
 import type { Length } from '../../lib/values/length.ts';
-import { remembered } from '../../db/remembered.ts';
 import { type Bench, isLike, isMissing, isToBeChosen, ofTheSet, type Place, type Wheel } from './bench.ts';
 
 /** Which spare becomes which missing wheel. refusal: why none could be worked out, or ''. */

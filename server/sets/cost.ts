@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import type { BlankChoice } from '../../lib/blanks/choice.ts';
 import { chooseCutter } from '../../lib/cutters/choose.ts';
 import { ratioScale } from '../../lib/drawing/ratio-scale.ts';
@@ -11,7 +12,6 @@ import { lessWheels } from '../../lib/trains/wheel-lists.ts';
 import type { ReadyToCut } from '../../lib/trains/which-first.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import type { DrawingView } from '../page.ts';
-import { remembered } from '../../db/remembered.ts';
 import { scaleOf } from '../sums/scale.ts';
 import { type Bench, isMissing, ofTheSet } from './bench.ts';
 import { promisedIn } from './choice.ts';

@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { printDrawer } from '../../lib/blanks/read-drawer.ts';
 import { type PegWheel, setDrawing } from '../../lib/drawing/set-drawing.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
@@ -7,7 +8,6 @@ import { drawingView } from '../drawing/drawing-view.ts';
 import { toSvg } from '../drawing/svg.ts';
 import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, Markup, RowView, StateView, TableView } from '../page.ts';
-import { remembered } from '../../db/remembered.ts';
 import { type Bench, isMissing, neverMeasured, type Place, type Wheel } from './bench.ts';
 import type { SetChoice } from './choice.ts';
 import { promisedIn } from './choice.ts';

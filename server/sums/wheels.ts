@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { ratioScale } from '../../lib/drawing/ratio-scale.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import type { Gear, Pitch } from '../../lib/gears/gear.ts';
@@ -9,7 +10,6 @@ import { inches } from '../../lib/values/length.ts';
 import { drawerAnswer } from './drawer-answer.ts';
 import { bareGear, pitchField, systemField, systemOf } from './gears.ts';
 import { type Recut, recutsField, someWheelsField, wheelsField } from './read-wheels.ts';
-import { remembered } from '../../db/remembered.ts';
 import { scaleOf } from './scale.ts';
 import { sum } from './sum.ts';
 import { whichSpareAnswer } from './which-spare-answer.ts';

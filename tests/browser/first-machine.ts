@@ -1,6 +1,6 @@
 /** What the owner of the first acceptance story types, box by box. Machine, set and drawer: story. */
 export const MACHINE = { make: 'Halvorsen', model: 'H-12', what: 'gear hobber', serial: '4071' };
-export const SPLINES = { bore: 'splined', boreDiameter: '1.250', boreMinor: '1.0625', splines: '6', keyWidth: '0.3125' };
+const SPLINES = { bore: 'splined', boreDiameter: '1.250', boreMinor: '1.0625', splines: '6', keyWidth: '0.3125' };
 export const SET = {
   name: 'Index change gears',
   sets: 'tooth counts',

@@ -39,7 +39,7 @@ export const halvorsenWheel = (teeth: number): Gear => ({
 });
 
 const RECESSED = { side: 'both', inner: inches(1.9), outer: inches(4.6) } as const;
-export const recessedWheel = (teeth: number): Gear => ({
+const recessedWheel = (teeth: number): Gear => ({
   ...halvorsenWheel(teeth),
   body: { known: true, recesses: [RECESSED], openings: [] },
 });
@@ -100,8 +100,8 @@ export const place = (
   gear,
 });
 
-export const BELONG = [19, 22, 25, 28, 31, 34, 37, 41, 46, 52];
-export const DRAWER = [19, 19, 25, 25, 31, 31, 34, 34, 37, 41, 46, 46, 52];
+const BELONG = [19, 22, 25, 28, 31, 34, 37, 41, 46, 52];
+const DRAWER = [19, 19, 25, 25, 31, 31, 34, 34, 37, 41, 46, 46, 52];
 
 /** A machine with one part without a gear. */
 export async function onePart(db: Executor) {

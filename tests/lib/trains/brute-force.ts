@@ -1,5 +1,5 @@
 /** A ratio as text in lowest terms, by whole-number Euclid on BigInt: shares nothing with the code under test. */
-export function lowestTerms(top: number, bottom: number): string {
+function lowestTerms(top: number, bottom: number): string {
   const [t, b] = [BigInt(top), BigInt(bottom)];
   let [x, y] = [t, b];
   while (y !== 0n) [x, y] = [y, x % y];

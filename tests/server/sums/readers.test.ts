@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { remembered } from '../../../db/remembered.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches, millimetres } from '../../../lib/values/length.ts';
 import { readBore } from '../../../server/sums/read-bore.ts';
 import { readCutters } from '../../../server/sums/read-cutters.ts';
 import { readPlates } from '../../../server/sums/read-plates.ts';
-import { remembered } from '../../../db/remembered.ts';
 
 const cutters = (text: string) => {
   const found = readCutters(text);

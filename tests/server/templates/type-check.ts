@@ -34,7 +34,7 @@ export type { Standing };
 const imports = (from: string): string => `import type { Layouts, ViewName, Views } from ${JSON.stringify(from)};\n`;
 
 /** A template as a TypeScript function of its own data. */
-export function asFunction({ name, source }: Template): string {
+function asFunction({ name, source }: Template): string {
   const body = eta.compileBody(eta.parse(source)).replaceAll('__eta.res+=__eta.f(', '__eta.res+=__eta.raw(');
   const data = `Views[${JSON.stringify(name)}]`;
   const layout = `const layout = (_path: \`/\${Standing<${data}>}\`): void => undefined;`;
