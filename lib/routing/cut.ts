@@ -121,7 +121,7 @@ function roughFigures(job: Job, depth: Standing): Record<string, Figure> {
 /** All spaces roughed. */
 export function rough(job: Job, after: string): PlannedOperation {
   const [depth, rounds, speed] = [depthOf(job).now, roundsOf(job), millSpeed(job)];
-  const time = cuttingTime(job, depth.length, rounds)?.figures;
+  const time = cuttingTime(job, { operation: 'rough', depth: depth.length, rounds })?.figures;
   const crank = job.dividing.answer?.figures.crank;
   return operation({
     key: 'rough',
@@ -141,7 +141,7 @@ export function rough(job: Job, after: string): PlannedOperation {
     },
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material), ...speed.cautions],
-    minutes: cuttingMinutes(job, depth.length, rounds),
+    minutes: cuttingMinutes(job, { operation: 'rough', depth: depth.length, rounds }),
     after: [after],
   });
 }
@@ -219,7 +219,7 @@ export function firstSpan(job: Job, after: string): PlannedOperation {
 /** All spaces finished at one setting of the depth. */
 export function finish(job: Job, after: string): PlannedOperation {
   const [depth, speed] = [depthOf(job).now, millSpeed(job)];
-  const time = cuttingTime(job, depth.length, 1)?.figures;
+  const time = cuttingTime(job, { operation: 'finish', depth: depth.length, rounds: 1 })?.figures;
   const crank = job.dividing.answer?.figures.crank;
   return operation({
     key: 'finish',
@@ -237,7 +237,7 @@ export function finish(job: Job, after: string): PlannedOperation {
     },
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material), ...speed.cautions],
-    minutes: cuttingMinutes(job, depth.length, 1),
+    minutes: cuttingMinutes(job, { operation: 'finish', depth: depth.length, rounds: 1 }),
     after: [after],
   });
 }

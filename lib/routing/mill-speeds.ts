@@ -7,6 +7,7 @@ import { timeOfGear } from '../speeds/times.sums.ts';
 import { inUnit, type Length, ofUnit } from '../values/length.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
+import { lengthRead, type Standing } from './readings.ts';
 import { notKnown } from './written.ts';
 
 /** Roughing rounds of this gear, by its pitch as teeth to the inch of pitch diameter. */
@@ -57,12 +58,28 @@ export function millSpeed(job: Job): MillSpeed {
 
 type Times = Answer<'approach' | 'travel' | 'cutTime' | 'cutting' | 'gearTime'>;
 
+/** What is cut, how deep, and how often round. */
+export type Rounds = { readonly operation: 'rough' | 'finish'; readonly depth: Length; readonly rounds: number };
+
+/** The feed that stands: typed over or measured at this operation, else the one that the mill offers; null when it has none. */
+function feedStanding(job: Job, operation: Rounds['operation']): Standing | null {
+  const offered = feedOf(job).value;
+  return lengthRead(job.readings, operation, 'feed') ?? ('length' in offered ? { length: offered.length, from: 'worked out' } : null);
+}
+
 /** The time of so many rounds; null while cutter or face is not known, or where the cutter is too small for such a depth. */
-export function cuttingTime(job: Job, depth: Length, rounds: number): Times | null {
-  const [diameter, feed] = [job.cutter.right?.cutter.diameter ?? null, feedOf(job).value];
-  if (diameter === null || job.face === null || !('length' in feed)) return null;
+export function cuttingTime(job: Job, { operation, depth, rounds }: Rounds): Times | null {
+  const [diameter, feed] = [job.cutter.right?.cutter.diameter ?? null, feedStanding(job, operation)];
+  if (diameter === null || job.face === null || feed === null) return null;
   try {
-    const sizes = { teeth: job.gear.teeth, face: job.face, cutterDiameter: diameter, depth, feedPerMinute: feed.length };
+    const sizes = {
+      teeth: job.gear.teeth,
+      face: job.face,
+      cutterDiameter: diameter,
+      depth,
+      feedPerMinute: feed.length,
+      feedFrom: feed.from,
+    };
     return timeOfGear({ ...sizes, roughRounds: rounds - 1, unit: job.shopUnit });
   } catch (problem) {
     if (problem instanceof DomainError) return null;
@@ -71,7 +88,7 @@ export function cuttingTime(job: Job, depth: Length, rounds: number): Times | nu
 }
 
 /** Minutes of so many rounds: worked out, else by the tooth (judgement). */
-export function cuttingMinutes(job: Job, depth: Length, rounds: number): number {
-  const time = cuttingTime(job, depth, rounds)?.figures.gearTime.value;
-  return time && 'number' in time ? time.number : job.gear.teeth * rounds * MINUTES.tooth;
+export function cuttingMinutes(job: Job, cut: Rounds): number {
+  const time = cuttingTime(job, cut)?.figures.gearTime.value;
+  return time && 'number' in time ? time.number : job.gear.teeth * cut.rounds * MINUTES.tooth;
 }

@@ -26,6 +26,21 @@ describe('what was measured feeds every figure after it', () => {
     expect(printed(after, 'blank', 'outside')).toBe('3.0000');
   });
 
+  // Half the feed takes twice as long.
+  test('a feed typed over stands in the time of the cut, and says so', () => {
+    const time = (readings: Readings) => at(plan(readings), 'finish').figures['cutTime'];
+    const minutes = (readings: Readings) => {
+      const value = time(readings)?.value;
+      return value && 'number' in value ? value.number : Number.NaN;
+    };
+    const fed = (readings: Readings) => time(readings)?.given.find(({ symbol }) => symbol === 'f');
+    const offered = at(plan({}), 'finish').figures['feed']?.value;
+    const feed = offered && 'length' in offered ? offered.length / 25_400_000 : Number.NaN;
+    const slower = { 'finish/feed': length(feed / 2, 'typed') };
+    expect(minutes(slower) / minutes({})).toBeCloseTo(2, 6);
+    expect([fed({})?.from, fed(slower)?.from]).toEqual(['worked out', 'typed']);
+  });
+
   test('given says measured or typed, as it was', () => {
     const from = (readings: Readings) => at(plan(readings), 'touch').figures['depth']?.given.find(({ symbol }) => symbol === 'Dm')?.from;
     expect(from({})).toBeUndefined();

@@ -31,7 +31,7 @@ export { include };
 export type { Standing };
 `;
 
-const imports = (from: string): string => `import type { Layouts, ViewName, Views } from ${JSON.stringify(from)};\n`;
+const imports = (from: string): string => `import type { Layouts, Views } from ${JSON.stringify(from)};\ntype ViewName = keyof Views;\n`;
 
 /** A template as a TypeScript function of its own data. */
 function asFunction({ name, source }: Template): string {
