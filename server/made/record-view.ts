@@ -18,7 +18,8 @@ export const outcomeState = (outcome: MadeRecord['outcome']): StateView =>
   outcome === 'good' ? { kind: 'done', says: 'good' } : { kind: 'off', says: 'spoilt' };
 
 /** "12.50", out of cents. */
-export const moneyWords = (cents: number): string => printWhole(cents, 100, 2);
+/** What it cost; an empty box was kept as nothing spent or nothing written, which nobody can tell apart. */
+export const moneyWords = (cents: number): string => (cents === 0 ? 'none written' : printWhole(cents, 100, 2));
 
 function figureOf(figure: FigureKept, at: string): FigureView {
   return {
