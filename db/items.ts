@@ -12,7 +12,8 @@ import { makeFindable } from './search.ts';
 type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'made_id' | 'gone_on' | 'gone_why';
-export type NewItem = Omit<NewRow<'item'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms };
+/** made_id: the record that it came of, when it was made here. */
+export type NewItem = Omit<NewRow<'item'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms; readonly made_id?: number };
 /** part: the mark and id of the part that holds it or that it is promised to. */
 export type ItemLine = Row<'item'> & {
   readonly state: ItemState;

@@ -1,7 +1,7 @@
 import { RecordNotFound, rowOf, saveRow } from './changes.ts';
 import { type Executor, type Row, together } from './executor.ts';
-import { addGear, gearById } from './gears.ts';
-import { type ItemLine, item } from './items.ts';
+import { gearById } from './gears.ts';
+import { addItem, type ItemLine, item } from './items.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
 
@@ -32,22 +32,21 @@ async function useUp(db: Executor, blank: Row<'blank'>, on: string, outcome: Mak
 /** The new thing, of the metal of its blank, put in its place. */
 async function fitNew(db: Executor, made: Row<'made'>, part: Row<'part'>, blank: Row<'item'> | null): Promise<void> {
   const stored = part.gear_id === null ? null : await gearById(db, part.gear_id);
-  const row = {
-    kind: stored ? ('wheel' as const) : ('other' as const),
+  const { id } = await addItem(db, {
+    kind: stored ? 'wheel' : 'other',
     name: part.name,
-    gear_id: stored ? await addGear(db, stored.gear, stored.forms) : null,
+    ...(stored ?? {}),
     set_id: part.set_id,
     kept_in: '',
     from_project_id: null,
-    trust: 'replacement' as const,
+    trust: 'replacement',
     condition: 'new',
-    hardness: blank?.hardness ?? ('not tried' as const),
-    material: blank?.material ?? ('unknown' as const),
+    hardness: blank?.hardness ?? 'not tried',
+    material: blank?.material ?? 'unknown',
     made_id: made.id,
     added_on: made.finished_on,
     notes: '',
-  };
-  const { id } = await db.insertInto('item').values(row).returning('id').executeTakeFirstOrThrow();
+  });
   await saveRow(db, 'part', part.id, part.rev, { item_id: id });
 }
 

@@ -1,5 +1,6 @@
 import { rowOf } from './changes.ts';
 import { type Executor, together } from './executor.ts';
+import { forgetFound } from './search.ts';
 
 /** The part is filled, or was made or begun once: its history stays. */
 export class PartStays extends Error {
@@ -19,9 +20,7 @@ export const removePart = (db: Executor, id: number): Promise<void> =>
     if (part.item_id !== null || begun) throw new PartStays(id);
     await trx.deleteFrom('part').where('id', '=', id).execute();
     if (part.gear_id !== null) await removeGear(trx, part.gear_id);
-    const place = trx.deleteFrom('found_place').where('kind', '=', 'part').where('ref', '=', id).returning('found_rowid');
-    const found = await place.executeTakeFirst();
-    if (found) await trx.deleteFrom('found').where('rowid', '=', found.found_rowid).execute();
+    await forgetFound(trx, 'part', id);
   });
 
 /** A wheel has one owner: it goes with its part, and its bore with it. */

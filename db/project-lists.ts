@@ -1,25 +1,12 @@
 import { sql } from 'kysely';
-import type { Executor, Row } from './executor.ts';
+import type { Executor } from './executor.ts';
 import { MADE_COLUMNS, type MadeLine } from './made.ts';
 import { type Page, type PageAsk, pageOf } from './page.ts';
-import type { ProjectLine } from './projects.ts';
-
-type Counted = Row<'project'> & { readonly parts: number; readonly missing: number; readonly open_routings: number };
-
-const partsOf = sql<number>`(select count(*) from part where part.project_id = project.id)`;
-const missingOf = sql<number>`(select count(*) from part where part.project_id = project.id and part.item_id is null)`;
-const openOf = sql<number>`(select count(*) from part join routing on routing.part_id = part.id
-  where part.project_id = project.id and routing.closed_on is null)`;
-
-const counted = (db: Executor) =>
-  db
-    .selectFrom('project')
-    .selectAll()
-    .select([partsOf.as('parts'), missingOf.as('missing'), openOf.as('open_routings')]);
+import { type ProjectLine, withCounts } from './projects.ts';
 
 /** One machine with how many parts it has, how many are missing and how many are being made; null when there is none. */
-export const countsOfProject = async (db: Executor, id: number): Promise<Counted | null> =>
-  (await counted(db).where('id', '=', id).executeTakeFirst()) ?? null;
+export const countsOfProject = async (db: Executor, id: number): Promise<ProjectLine | null> =>
+  (await withCounts(db).where('id', '=', id).executeTakeFirst()) ?? null;
 
 const nameOf = sql<string>`lower(project.make || ' ' || project.model || ' ' || project.what)`;
 
@@ -27,7 +14,7 @@ const nameOf = sql<string>`lower(project.make || ' ' || project.model || ' ' || 
 export async function projectsByName(db: Executor, after: number | null, size: number): Promise<Page<ProjectLine>> {
   const start = sql<boolean>`(${nameOf}, project.id) > (select lower(p.make || ' ' || p.model || ' ' || p.what), p.id
     from project as p where p.id = ${after})`;
-  const rows = await counted(db)
+  const rows = await withCounts(db)
     .$if(after !== null, (query) => query.where(start))
     .orderBy(nameOf)
     .orderBy('id')

@@ -38,9 +38,9 @@ export const project = (db: Executor, id: number): Promise<Row<'project'>> => ro
 export const saveProject = (db: Executor, id: number, rev: number, changes: Omit<Changes<'project'>, 'mark'>): Promise<Row<'project'>> =>
   together(db, async (trx) => findable(trx, await saveRow(trx, 'project', id, rev, changes)));
 
-/** Newest first, each with how many parts it has, how many are missing and how many are being made. */
-export async function projects(db: Executor, ask: PageAsk): Promise<Page<ProjectLine>> {
-  const rows = await db
+/** Each machine with how many parts it has, how many are missing and how many are being made. */
+export const withCounts = (db: Executor) =>
+  db
     .selectFrom('project')
     .selectAll()
     .select((eb) => [
@@ -69,7 +69,11 @@ export async function projects(db: Executor, ask: PageAsk): Promise<Page<Project
         .$asScalar()
         .$notNull()
         .as('open_routings'),
-    ])
+    ]);
+
+/** Newest first, each with its counts. */
+export async function projects(db: Executor, ask: PageAsk): Promise<Page<ProjectLine>> {
+  const rows = await withCounts(db)
     .where('id', '<', startOf(ask))
     .orderBy('id', 'desc')
     .limit(ask.size + 1)

@@ -6,7 +6,8 @@ export type FoundKind = 'project' | 'part' | 'item' | 'tool' | 'machine' | 'made
 /** at: for asking the next page. */
 export type Found = { readonly kind: FoundKind; readonly ref: number; readonly title: string; readonly at: number };
 
-async function forget(db: Executor, kind: FoundKind, ref: number): Promise<void> {
+/** What was taken off the list is found no more. */
+export async function forgetFound(db: Executor, kind: FoundKind, ref: number): Promise<void> {
   const old = await db
     .deleteFrom('found_place')
     .where('kind', '=', kind)
@@ -23,7 +24,7 @@ export const makeFindable = (
 ): Promise<void> =>
   together(db, async (trx) => {
     const { kind, ref, title } = thing;
-    await forget(trx, kind, ref);
+    await forgetFound(trx, kind, ref);
     const text = [title, ...thing.text].join('\n');
     await trx.insertInto('found').values({ kind, ref, title, text }).execute();
     const { rows } = await sql<{ id: number }>`select last_insert_rowid() as id`.execute(trx);

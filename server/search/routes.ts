@@ -1,6 +1,7 @@
 import { partByMark } from '../../db/parts.ts';
 import { find } from '../../db/search.ts';
 import { to } from '../addresses.ts';
+import { askedBefore } from '../asked.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { searchView } from './view-model.ts';
 
@@ -14,6 +15,5 @@ export async function search(visit: Visit): Promise<Result> {
   const typed = wordOf(visit.query['q']);
   const part = typed.trim() ? await partByMark(visit.db, typed.trim().toUpperCase()) : null;
   if (part) return { go: to.part(part.id) };
-  const before = Number(wordOf(visit.query['before'])) || null;
-  return show('search/results', searchView(typed, await find(visit.db, typed, { before, size: PAGE })));
+  return show('search/results', searchView(typed, await find(visit.db, typed, { before: askedBefore(visit), size: PAGE })));
 }

@@ -1,6 +1,6 @@
 import { type ItemLine, itemsOfSet, saveItem } from '../../db/items.ts';
 import { type PartLine, partsOfSet, savePart } from '../../db/parts.ts';
-import { refreshStaleOfPart } from '../../db/replan.ts';
+import { refreshAllStale } from '../../db/replan.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import type { GearForms } from '../forms/gear-form.ts';
 import type { Db } from '../visit.ts';
@@ -17,7 +17,10 @@ function followed(gear: Gear, old: Pattern, now: Pattern): Gear | null {
   return { ...gear, ...Object.fromEntries(taken.map((name) => [name, now[name]])) };
 }
 
-/** Lets the wheels of a set follow its changed pattern; gives how many did. Wheels that were changed by themselves stay. */
+/**
+ * Lets the wheels of a set follow its changed pattern; gives how many did. Wheels that were changed by themselves stay. What is being made
+ * is looked at once all have changed: a wheel of this drawer may be the blank of another set's part.
+ */
 export async function followPattern(db: Db, setId: number, old: Pattern | null, now: Pattern, forms: GearForms): Promise<number> {
   if (!old) return 0;
   let many = 0;
@@ -29,7 +32,6 @@ export async function followPattern(db: Db, setId: number, old: Pattern | null, 
     const wheel = wheelOf(part);
     if (!wheel) continue;
     await savePart(db, part.id, part.rev, {}, wheel);
-    await refreshStaleOfPart(db, part.id);
     many += 1;
   }
   for (const item of await itemsOfSet(db, setId)) {
@@ -38,5 +40,6 @@ export async function followPattern(db: Db, setId: number, old: Pattern | null, 
     await saveItem(db, item.id, item.rev, {}, wheel);
     many += 1;
   }
+  if (many > 0) await refreshAllStale(db);
   return many;
 }

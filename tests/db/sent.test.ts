@@ -1,42 +1,21 @@
 import { expect, test } from 'vitest';
-import { projects } from '../../db/projects.ts';
-import { forgetSent, once } from '../../db/sent.ts';
-import { aProject, aShop, firstPage, NOW } from './bench.ts';
+import { answeredWith, rememberSent } from '../../db/sent.ts';
+import { aShop } from './bench.ts';
 
-test('a form sent twice at once acts once and is answered alike', async () => {
-  const { db } = await aShop();
-  const send = () => once(db, 'mark-1', NOW, async (trx) => `/projects/${(await aProject(trx)).id}`);
-  const answers = await Promise.all([send(), send(), send()]);
-  expect(new Set(answers).size).toBe(1);
-  expect((await projects(db, firstPage)).rows).toHaveLength(1);
-  await once(db, 'mark-2', NOW, async (trx) => `/projects/${(await aProject(trx)).id}`);
-  expect((await projects(db, firstPage)).rows).toHaveLength(2);
-});
-
-test('a second window on the same file knows it too', async () => {
+test('a second window on the same file knows what was sent', async () => {
   const one = await aShop();
   const two = await aShop(one.path);
-  const first = await once(one.db, 'mark', NOW, async (trx) => `/projects/${(await aProject(trx)).id}`);
-  const second = await once(two.db, 'mark', NOW, async () => {
-    throw new Error('acted twice');
-  });
-  expect(second).toBe(first);
+  await rememberSent(one.db, 'mark', '/machines/7', '2026-05-01T10:30:00.000Z');
+  expect(await answeredWith(two.db, 'mark')).toBe('/machines/7');
+  expect(await answeredWith(two.db, 'another')).toBeNull();
 });
 
-test('a form that failed may be sent again', async () => {
+test('marks go after ninety days, and not before', async () => {
   const { db } = await aShop();
-  const failing = once(db, 'mark', NOW, async (trx) => {
-    await aProject(trx);
-    throw new Error('no paper');
-  });
-  await expect(failing).rejects.toThrow('no paper');
-  expect((await projects(db, firstPage)).rows).toHaveLength(0);
-  expect(await once(db, 'mark', NOW, async () => '/done')).toBe('/done');
-});
-
-test('old marks go', async () => {
-  const { db } = await aShop();
-  await once(db, 'mark', NOW, async () => '/first');
-  await forgetSent(db, '2026-05-02');
-  expect(await once(db, 'mark', NOW, async () => '/second')).toBe('/second');
+  await rememberSent(db, 'old', '/first', '2026-01-01T00:00:00.000Z');
+  await rememberSent(db, 'later', '/second', '2026-04-01T00:00:00.000Z');
+  expect(await answeredWith(db, 'old')).toBe('/first');
+  await rememberSent(db, 'last', '/third', '2026-04-01T00:00:00.001Z');
+  expect(await answeredWith(db, 'old')).toBeNull();
+  expect(await answeredWith(db, 'later')).toBe('/second');
 });

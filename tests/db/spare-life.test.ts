@@ -5,6 +5,7 @@ import { item, itemsOfSet } from '../../db/items.ts';
 import { cutFrom, madeOfPart, madeRecord, recordMade } from '../../db/made.ts';
 import { part, partsOfSet } from '../../db/parts.ts';
 import { closeRouting, openRouting, routing } from '../../db/routings.ts';
+import { find } from '../../db/search.ts';
 import { aShop, firstPage, halvorsen, NOW, plan } from './bench.ts';
 
 async function standing(db: Executor, setId: number) {
@@ -104,6 +105,16 @@ test('spoilt: the blank is gone, the part still missing, another may be begun', 
   expect((await item(db, found.spareOf(31).id)).gone_why).toBe('scrap');
   await begin(db, place.id, after.spareOf(34).id);
   expect((await madeOfPart(db, place.id, firstPage)).rows.map((row) => row.outcome)).toEqual(['scrap']);
+});
+
+test('what was made is found like any other thing of the drawer', async () => {
+  const { db } = await aShop();
+  const { set } = await halvorsen(db);
+  const found = await standing(db, set.id);
+  await finish(db, await begin(db, found.partOf(22).id, found.spareOf(31).id), 'good');
+  const fresh = (await part(db, found.partOf(22).id)).item_id;
+  const { rows } = await find(db, '22T', firstPage);
+  expect(rows.filter(({ kind }) => kind === 'item').map(({ ref }) => ref)).toEqual([fresh]);
 });
 
 test('one part has one open routing', async () => {
