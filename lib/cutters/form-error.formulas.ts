@@ -9,6 +9,7 @@ export type FormPair = Form & { readonly N2: number; readonly m2: number; readon
 
 const pitchRadius = ({ N, m }: Form): number => (N * m) / 2;
 const baseRadius = (form: Form): number => pitchRadius(form) * Math.cos(form.a);
+/** The space that the cutter was made for. */
 export const cutterForm = ({ N2, m2, a2 }: FormPair): Form => ({ N: N2, m: m2, a: a2 });
 
 function mustMakeSense({ N, m, a }: Form): void {

@@ -27,7 +27,10 @@ export function moveOn(c: number, [num, den]: Ratio): IndexMove | null {
   return { turns, spaces: (num - turns * den) * (c / den), circle: c };
 }
 
-/** Every circle that serves, plate by plate and side by side in the order given, fewest holes first on each side. */
+/**
+ * Every circle that serves N divisions on a head of R turns, plate by plate and side by side in the order given, fewest holes first on
+ * each side: one serves when R × its holes divides by N. Source as moveOn. None when no plate has such a circle.
+ */
 export function circlesThatServe(R: number, N: number, plates: readonly Plate[]): CircleThatServes[] {
   const turns = turnsPerDivision(R, N);
   return plates.flatMap((plate) =>

@@ -17,7 +17,7 @@ export function speedFromMetres(v: number, D: number): number {
 /** Surface speed at a spindle speed. v = π D n / 12; ft/min, in, rev/min. Source: Jones, as above. Example: 5 in at 46 rev/min gives 60. */
 export const surfaceFeet = (n: number, D: number): number => (Math.PI * D * n) / 12;
 
-/** v = π D n / 1000; m/min, mm, rev/min. Example: 75 mm at 400 rev/min gives 94.25. */
+/** The same in metric sizes. v = π D n / 1000; m/min, mm, rev/min. Source: the definition of the two. Example: 75 mm at 400 rev/min gives 94.25. */
 export const surfaceMetres = (n: number, D: number): number => (Math.PI * D * n) / 1000;
 
 /** 1 ft/min in m/min, exactly (international foot, 1959). */

@@ -9,10 +9,10 @@ import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
+import { confirmView } from '../forms/confirm-view.ts';
 import { dayOf } from '../forms/date-field.ts';
 import { readForm } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
-import { formMark } from '../once.ts';
 import { recordId } from '../record-id.ts';
 import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
@@ -114,25 +114,17 @@ export async function askStrike(visit: Visit): Promise<Result> {
   const line = await askedItem(visit);
   const reading = await askedReading(visit, line);
   const back = { says: itemName(line), href: to.item(line.id) };
-  return show('confirm', {
+  const view = confirmView({
+    id: 'strike',
     title: 'Strike this reading?',
     place: 'Drawer',
     back,
-    titleBlock: [],
     says: `${readingSentence(reading)} Struck, it is gone for good, and what was worked out from it is worked out anew.`,
-    form: {
-      id: 'strike',
-      action: to.itemReadingStrike(line.id, reading.id),
-      method: 'post',
-      hidden: [formMark()],
-      problem: '',
-      groups: [],
-      act: 'Strike it',
-      kind: 'stop',
-      confirm: '',
-      back: { says: 'Leave it', href: to.item(line.id) },
-    },
+    action: to.itemReadingStrike(line.id, reading.id),
+    act: 'Strike it',
+    keep: { says: 'Leave it', href: to.item(line.id) },
   });
+  return show('confirm', view);
 }
 
 export async function strike(visit: Visit): Promise<Result> {

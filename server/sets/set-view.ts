@@ -1,9 +1,10 @@
 import type { BlankChoice, Pair } from '../../lib/blanks/choice.ts';
 import { to } from '../addresses.ts';
 import { answerView } from '../figures.ts';
+import { listField } from '../forms/list-field.ts';
 import { machineName, missingState } from '../machines/list-view.ts';
 import { formMark } from '../once.ts';
-import type { ChoiceView, FieldView, FormView, LinkView } from '../page.ts';
+import type { FormView, LinkView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import { type Bench, isMissing } from './bench.ts';
 import { blankView } from './blanks-view.ts';
@@ -43,19 +44,6 @@ function openForm({ bench, choice: { forced } }: SetShown, choice: BlankChoice):
   };
 }
 
-const listField = (name: string, label: string, choices: readonly ChoiceView[]): FieldView => ({
-  kind: 'list',
-  name,
-  id: `force-${name}`,
-  label,
-  value: '',
-  unit: '',
-  hint: '',
-  problem: '',
-  inputmode: 'text',
-  choices,
-});
-
 /** Asks for another pair. A GET: it only looks. */
 function forceForm({ bench, choice, force }: SetShown): FormView {
   const wheels = choice.wanted.map(({ id, gear }) => ({
@@ -76,7 +64,7 @@ function forceForm({ bench, choice, force }: SetShown): FormView {
         legend: 'Insist on another pair',
         hint: 'The rest is chosen again around it, and the first rule that it breaks is named. Nothing is written.',
         folded: false,
-        fields: [listField('make', 'Make', wheels), listField('from', 'From', spares)],
+        fields: [listField('force-make', 'make', 'Make', wheels), listField('force-from', 'from', 'From', spares)],
       },
     ],
     act: 'Hold it against the choice',

@@ -1,5 +1,6 @@
 import { to } from '../addresses.ts';
-import type { ButtonView, FormView, LinkView, Page } from '../page.ts';
+import { confirmView } from '../forms/confirm-view.ts';
+import type { ButtonView, LinkView, Page } from '../page.ts';
 import type { PageData } from '../views.ts';
 
 export interface ShopViews {
@@ -36,24 +37,14 @@ export const chooseView = (demo: boolean): PageData<'shop/choose'> => ({
   anew: demo ? { says: 'Begin the demo shop anew', href: to.demoAnew } : null,
 });
 
-const anewForm: FormView = {
-  id: 'anew',
-  action: to.demoAnew,
-  method: 'post',
-  hidden: [],
-  problem: '',
-  groups: [],
-  act: 'Begin the demo shop anew',
-  kind: 'stop',
-  confirm: '',
-  back: { says: 'Leave it as it is', href: to.openShop },
-};
-
-export const anewView = (): PageData<'confirm'> => ({
-  title: 'Begin the demo shop anew?',
-  place: '',
-  back: null,
-  titleBlock: [],
-  says: 'Whatever was tried in the demo shop goes, and its invented machines stand there as at first. Your own shop is a file of its own and is not touched.',
-  form: anewForm,
-});
+export const anewView = (): PageData<'confirm'> =>
+  confirmView({
+    id: 'anew',
+    title: 'Begin the demo shop anew?',
+    place: '',
+    back: null,
+    says: 'Whatever was tried in the demo shop goes, and its invented machines stand there as at first. Your own shop is a file of its own and is not touched.',
+    action: to.demoAnew,
+    act: 'Begin the demo shop anew',
+    keep: { says: 'Leave it as it is', href: to.openShop },
+  });

@@ -1,34 +1,17 @@
-import { type DrawerWheel, drawerOf } from '../../lib/blanks/drawer.ts';
+import { drawerOf } from '../../lib/blanks/drawer.ts';
 import { printDrawer } from '../../lib/blanks/read-drawer.ts';
 import type { Answer, Figure, Given } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
+import { soundWheel } from './sound-wheel.ts';
+import { toldFigures } from './told-figure.ts';
 
 export type DrawerKey = 'missing' | 'missingMany' | 'spare' | 'spareMany' | 'present';
 
-/** A sound wheel of which nothing but the teeth matters. */
-const plainWheel = (gear: Gear, id: number): DrawerWheel => ({
-  id,
-  name: `${gear.teeth}T`,
-  gear,
-  reading: null,
-  runOut: null,
-  trust: 'unknown',
-  condition: { teeth: 'not looked at', bore: 'not looked at' },
-  material: 'unknown',
-  hardness: 'not tried',
-  caseDepth: null,
-  doubt: null,
-});
-
 const wheels = (count: number) => ({ count, unit: 'wheels' }) as const;
-const source = 'derived: number by number, what belongs against what lies there';
+const told = toldFigures('derived: number by number, what belongs against what lies there');
 const figure = (name: string, symbol: string, value: Figure['value'], formula = '', given: readonly Given[] = []): Figure => ({
-  name,
-  symbol,
-  value,
-  unit: 'in',
+  ...told(name, symbol, value),
   formula,
-  source,
   given,
 });
 const counted = (symbol: string, name: string, many: number): Given => ({ symbol, name, value: wheels(many), from: 'worked out' });
@@ -38,7 +21,7 @@ const listed = (counts: readonly number[]): Figure['value'] => ({ words: counts.
 export function drawerAnswer(belongs: readonly number[], there: readonly number[], model: Gear): Answer<DrawerKey> {
   const drawer = drawerOf(
     belongs,
-    there.map((teeth, at) => plainWheel({ ...model, teeth }, at + 1)),
+    there.map((teeth, at) => soundWheel({ ...model, teeth }, at + 1)),
   );
   const spares = drawer.spare.map(({ gear }) => gear.teeth);
   const present = counted('K', 'places filled', drawer.present.length);

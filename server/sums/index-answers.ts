@@ -3,10 +3,11 @@ import { chooseCircles } from '../../lib/dividing/joint.ts';
 import { sectorHoles } from '../../lib/dividing/plain.formulas.ts';
 import { type PlainAsked, type PlainKey, plainIndexing } from '../../lib/dividing/plain.sums.ts';
 import { whereOn } from '../../lib/dividing/where-on.ts';
-import type { Answer, Figure, Value } from '../../lib/figure/figure.ts';
+import type { Answer, Value } from '../../lib/figure/figure.ts';
 import type { Plate } from '../../lib/tooling/tooling.ts';
 import { countOfEach } from '../../lib/trains/wheel-lists.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
+import { toldFigures } from './told-figure.ts';
 
 export const headOf = (turns: number) => ({ turns, name: `${turns} to 1` });
 
@@ -35,16 +36,7 @@ export function indexTable(asked: PlainAsked): Answer<PlainKey> {
   return { ...answer, tables: [table] };
 }
 
-const source = 'derived: every choice of circles held against the others: fewest plates put on, then fewest circles';
-const figure = (name: string, symbol: string, value: Value): Figure => ({
-  name,
-  symbol,
-  value,
-  unit: 'in',
-  formula: '',
-  source,
-  given: [],
-});
+const figure = toldFigures('derived: every choice of circles held against the others: fewest plates put on, then fewest circles');
 
 /** Circles for several wheels together, so that the plate stays on. */
 export function jointAnswer(counts: readonly number[], turns: number, plates: readonly Plate[]): Answer<'plates' | 'circles' | 'refused'> {

@@ -1,33 +1,20 @@
 import { type BlankChoice, chooseBlanks } from '../../lib/blanks/choice.ts';
-import { type DrawerWheel, drawerOf } from '../../lib/blanks/drawer.ts';
+import { drawerOf } from '../../lib/blanks/drawer.ts';
 import { printDrawer } from '../../lib/blanks/read-drawer.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import type { Answer, AnswerTable, Figure } from '../../lib/figure/figure.ts';
+import type { Answer, AnswerTable } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import { countRatios } from '../../lib/trains/ratio-count.ts';
 import { oneOfEachThere } from '../../lib/trains/wheel-lists.ts';
+import { soundWheel } from './sound-wheel.ts';
+import { toldFigures } from './told-figure.ts';
 
 /** Beyond this the ratios of too many choices would have to be counted while somebody waits. */
 const MOST_MISSING = 6;
 const MOST_NUMBERS = 24;
 
 export type WhichSpareKey = 'made' | 'notMade' | 'ratios';
-
-/** A sound, soft, solid wheel: the test is then of size alone. */
-const soundWheel = (gear: Gear, id: number): DrawerWheel => ({
-  id,
-  name: `${gear.teeth}T`,
-  gear,
-  reading: null,
-  runOut: null,
-  trust: 'unknown',
-  condition: { teeth: 'not looked at', bore: 'not looked at' },
-  material: 'steel',
-  hardness: 'file bites',
-  caseDepth: null,
-  doubt: null,
-});
 
 /** Throws DomainError where the exact choice would take longer than a page may. */
 function refuseMany(missing: number, numbers: number): void {
@@ -40,17 +27,7 @@ function refuseMany(missing: number, numbers: number): void {
   });
 }
 
-const source = 'derived: every choice held against the others: most wheels made, most ratios, least metal removed';
-const figure = (name: string, symbol: string, value: Figure['value'], note?: string): Figure => ({
-  name,
-  symbol,
-  value,
-  unit: 'in',
-  formula: '',
-  source,
-  given: [],
-  ...(note ? { note } : {}),
-});
+const figure = toldFigures('derived: every choice held against the others: most wheels made, most ratios, least metal removed');
 
 function pairsTable({ chosen }: BlankChoice, unit: AnswerTable['unit']): AnswerTable {
   return {

@@ -31,17 +31,20 @@ type Source = Pick<Case, 'kind' | 'source' | 'table'>;
 const book = (source: string, table?: string): Source => ({ kind: 'published', source, ...(table ? { table } : {}) });
 const worked = (route: string, table?: string): Source => ({ kind: 'derived', source: `derived: ${route}`, ...(table ? { table } : {}) });
 
-const ARMY = book('US Army ordnance course text od16448, milling, page 30');
-const ARMY_33 = book('US Army ordnance course text od16448, milling, page 33');
+const ARMY = book('US Army ordnance course text od16448 on milling, page 30 (armyordnance.tpub.com/od16448; title not shown there)');
+const ARMY_33 = book('US Army ordnance course text od16448 on milling, page 33 (armyordnance.tpub.com/od16448; title not shown there)');
 const TREATISE_58 = book('Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan page 58');
 const TREATISE_60 = book('Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan page 60');
 const HANDBOOK_1916 = book("Machinery's Handbook, 1916 edition, angular indexing");
-const SHEET = book('class practice sheet on the dividing head, worked rows');
-const ATTACHMENT = book('instructions of a 60 to 1 dividing attachment, model 1495');
-const TABLE_MANUAL = book('rotary table manual of the 221 series, p. 5');
-const EVEN_DIVISORS = book('rotary table manual of the 221 series, p. 5, list of even divisors of 90', 'even divisors of 90');
-const PLATES_NOTE = book('note on the use of division plates with a 90 to 1 table');
-const ASSIGNMENT = book('postgraduate assignment on indexing MTE 812, 2022, question 1', 'assignment on indexing, question 1');
+const SHEET = book('Dividing head practice, class sheet, worked rows (scribd.com/document/628433770)');
+const ATTACHMENT = book('Myford, instructions of the dividing attachment 1495 (scribd.com/document/546228760)');
+const TABLE_MANUAL = book('Phase II, manual of the 221 series rotary tables, p. 5');
+const EVEN_DIVISORS = book('Phase II, manual of the 221 series rotary tables, p. 5, list of even divisors of 90', 'even divisors of 90');
+const PLATES_NOTE = book('Using division plates, with a 90 to 1 table (mrjones.id.au/html/using_division_plates.html)');
+const ASSIGNMENT = book(
+  'MTE 812 Manufacturing Processes, assignment 02 on indexing, 2022, question 1 (scribd.com/document/571701827)',
+  'assignment on indexing, question 1',
+);
 const NAVY = book('US Navy Machinery Repairman course, page 7-17, wide range divider');
 const STORY = worked('R ÷ N in lowest terms, carried to the circle by hand');
 const LEAST = worked('R ÷ N in lowest terms on the least circle of three plates, by hand', 'least circle on three plates');
