@@ -14,11 +14,16 @@ type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'made_id' | 'gone_on' | 'gone_why';
 /** made_id: the record that it came of, when it was made here. */
 export type NewItem = Omit<NewRow<'item'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms; readonly made_id?: number };
-/** part: the mark and id of the part that holds it or that it is promised to. */
+/**
+ * part: the mark and id of the part that holds it or that it is promised to. cut_nm, cut_marks: of a bar, the length that is promised
+ * to parts, and their marks; 0 and null while none is.
+ */
 export type ItemLine = Row<'item'> & {
   readonly state: ItemState;
   readonly part_id: number | null;
   readonly part_mark: string | null;
+  readonly cut_nm: number;
+  readonly cut_marks: string | null;
   readonly stored: StoredGear | null;
 };
 
@@ -31,6 +36,12 @@ export const isSpare = (eb: ExpressionBuilder<Schema, 'item'>) =>
 
 const state = sql<ItemState>`case when item.gone_on is not null then 'gone' when ${heldByPart} then 'fitted'
   when ${openBlank} then 'promised' else 'spare' end`;
+
+/** The promised lengths of a bar; those of closed routings are cut off it already. */
+const cuts = sql`from blank cut join routing cutting on cutting.id = cut.routing_id join part cut_for on cut_for.id = cutting.part_id
+  where cut.item_id = item.id and cut.released = 0 and cut.takes_nm is not null and cutting.closed_on is null`;
+const cutLength = sql<number>`(select coalesce(sum(cut.takes_nm), 0) ${cuts})`;
+const cutMarks = sql<string | null>`(select group_concat(cut_for.mark, ', ' order by cut_for.mark) ${cuts})`;
 
 const lines = (db: Executor) =>
   db
@@ -50,6 +61,8 @@ const lines = (db: Executor) =>
       state.as('state'),
       eb.fn.coalesce('holder.id', 'promised.id').as('part_id'),
       eb.fn.coalesce('holder.mark', 'promised.mark').as('part_mark'),
+      cutLength.as('cut_nm'),
+      cutMarks.as('cut_marks'),
     ]);
 
 type BareLine = Omit<ItemLine, 'stored'>;

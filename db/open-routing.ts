@@ -4,6 +4,7 @@ import { PLANNED_WAYS, type PlannedWay } from '../lib/routing/asked.ts';
 import { meets } from '../lib/routing/needs.ts';
 import type { PlannedOperation, Way } from '../lib/routing/operation.ts';
 import type { ShopNow } from '../lib/routing/shop-now.ts';
+import type { TypedLength } from '../lib/values/read.ts';
 import type { NewBlank } from './blanks.ts';
 import { type Executor, type Row, together } from './executor.ts';
 import { type ItemLine, item } from './items.ts';
@@ -16,8 +17,16 @@ import { openRouting as writeRouting } from './routings.ts';
 import { backlashNow, shopNow } from './shop-now.ts';
 import { stockOf } from './spares/stock-of.ts';
 
-/** A part to be made, how, and from what. itemIds: the one blank; for a ring on a hub first the hub, then the ring; none while nothing is chosen. */
-export type RoutingChoice = { readonly partId: number; readonly way: Way | PlannedWay; readonly itemIds: readonly number[] };
+/**
+ * A part to be made, how, and from what. itemIds: the one blank; for a ring on a hub first the hub, then the ring; none while nothing is chosen.
+ * takes: the length of bar that goes into a part without teeth; of a wheel it is worked out, and without either the whole bar is promised.
+ */
+export type RoutingChoice = {
+  readonly partId: number;
+  readonly way: Way | PlannedWay;
+  readonly itemIds: readonly number[];
+  readonly takes?: TypedLength | null;
+};
 
 type Chosen = RoutingChoice & { readonly part: PartLine; readonly things: readonly ItemLine[] };
 
@@ -32,14 +41,18 @@ function roleOf({ way }: RoutingChoice, at: number): Row<'blank'>['role'] {
 }
 
 /** How much of a bar is promised; null takes the whole thing. */
-function takesOf({ part: { stored }, way }: Chosen, thing: ItemLine): NewBlank['takes'] {
-  if (thing.kind !== 'stock' || !stored || way === 'ring and hub') return null;
+function takesOf({ part: { stored }, way, takes: typed }: Chosen, thing: ItemLine): NewBlank['takes'] {
+  if (thing.kind !== 'stock' || way === 'ring and hub') return null;
+  if (!stored) return typed ?? null;
   const { takes } = testStock({ wanted: stored.gear, stock: stockOf(thing) });
   return takes === null || thing.length_nm === null || takes > thing.length_nm ? null : { length: takes };
 }
 
 const blanksFor = (chosen: Chosen): NewBlank[] =>
   chosen.things.map((thing, at) => ({ itemId: thing.id, role: roleOf(chosen, at), takes: takesOf(chosen, thing) }));
+
+/** Without a wheel nothing is worked out: the owner writes down the operations himself. */
+const isOwnWork = ({ way, part: { stored } }: Chosen): boolean => !isPlanned(way) || (stored === null && way === 'make from stock');
 
 /** Throws DomainError when more or fewer blanks were chosen than the way takes. */
 function checkBlanks({ way, itemIds, part: { mark } }: Chosen): void {
@@ -56,7 +69,7 @@ function checkBlanks({ way, itemIds, part: { mark } }: Chosen): void {
 type Joint = { readonly shop: ShopNow; readonly circles: Awaited<ReturnType<typeof circlesNow>> };
 
 async function planned(db: Executor, chosen: Chosen, { shop, circles }: Joint): Promise<readonly PlannedOperation[]> {
-  if (!isPlanned(chosen.way)) return [];
+  if (isOwnWork(chosen)) return [];
   const blank = await blankFrom(
     db,
     chosen.things.map((thing, at) => ({ thing, role: roleOf(chosen, at) })),

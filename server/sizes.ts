@@ -1,8 +1,14 @@
-import type { Length, LengthUnit } from '../lib/values/length.ts';
+import { type Length, type LengthUnit, NM_PER_INCH, NM_PER_MM } from '../lib/values/length.ts';
 import { type LengthForm, printLength } from '../lib/values/print.ts';
 import type { FigureView } from './page.ts';
 
 const otherForm = (unit: LengthUnit): LengthForm => (unit === 'in' ? { unit: 'mm', places: 3 } : { unit: 'in', places: 4 });
+
+/** The form it was typed in, where that shows the whole of it; what is left of a bar of 40 in may need more decimals than the 40 did. */
+export function wholeForm(length: Length, form: LengthForm): LengthForm {
+  const step = 'over' in form ? NM_PER_INCH / form.over : (form.unit === 'in' ? NM_PER_INCH : NM_PER_MM) / 10 ** form.places;
+  return length % step === 0 ? form : { unit: form.unit, places: form.unit === 'in' ? 3 : 2 };
+}
 
 /** "1 1/4 in", as it was typed. */
 export const sizeWords = (length: Length, form: LengthForm): string => `${printLength(length, form)} ${form.unit}`;

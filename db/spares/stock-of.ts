@@ -12,3 +12,9 @@ export const stockOf = ({ id, name, material, diameter_nm, length_nm }: ItemLine
   length: length_nm as Length | null,
   hole: nanometres(0),
 });
+
+/** The same while nobody has taken it: only what no part was promised is there to cut from. */
+export const stockFree = (line: ItemLine): Stock => {
+  const stock = stockOf(line);
+  return stock.length === null ? stock : { ...stock, length: nanometres(Math.max(0, stock.length - line.cut_nm)) };
+};

@@ -4,7 +4,7 @@ import { conditionOf, conditionText } from '../../db/spares/condition.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { Length, LengthUnit } from '../../lib/values/length.ts';
-import { apart, type Fact, factView, sizeView, sizeWords } from '../sizes.ts';
+import { apart, type Fact, factView, sizeView, sizeWords, wholeForm } from '../sizes.ts';
 import { FILE_PLACES, fileTestOf } from './file-test.ts';
 
 function wheelFigures({ stored }: ItemLine) {
@@ -26,10 +26,15 @@ function wheelFigures({ stored }: ItemLine) {
   ];
 }
 
-function barFigures({ diameter_nm, diameter_form, length_nm, length_form }: ItemLine) {
+function barFigures({ diameter_nm, diameter_form, length_nm, length_form, cut_nm }: ItemLine) {
   const size = (key: string, name: string, nm: number | null, text: string | null) =>
-    nm === null || text === null ? [] : [sizeView(key, name, nm as Length, formOfText(text))];
-  return [...size('diameter', 'Diameter', diameter_nm, diameter_form), ...size('length', 'Length left', length_nm, length_form)];
+    nm === null || text === null ? [] : [sizeView(key, name, nm as Length, wholeForm(nm as Length, formOfText(text)))];
+  const free = length_nm === null || cut_nm === 0 ? null : Math.max(0, length_nm - cut_nm);
+  return [
+    ...size('diameter', 'Diameter', diameter_nm, diameter_form),
+    ...size('length', free === null ? 'Length left' : 'Length as it lies there', length_nm, length_form),
+    ...size('free', 'Length left after what is promised', free, length_form),
+  ];
 }
 
 /** Where the metal is, in words. */

@@ -8,7 +8,7 @@ import { readingsOfItems } from '../../db/readings-of-items.ts';
 import { RoutingOpen } from '../../db/routings.ts';
 import { shopNow } from '../../db/shop-now.ts';
 import { spareOf } from '../../db/spares/spare-of.ts';
-import { stockOf } from '../../db/spares/stock-of.ts';
+import { stockFree } from '../../db/spares/stock-of.ts';
 import { testStock } from '../../lib/blanks/from-stock.ts';
 import { testSpare } from '../../lib/blanks/spare-test.sums.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
@@ -46,7 +46,7 @@ async function wheelsFor(db: Db, gear: Gear): Promise<Candidate[]> {
 async function stockFor(db: Db, gear: Gear): Promise<Candidate[]> {
   const { rows } = await items(db, 'stock', 'spares', MOST);
   return rows.flatMap((thing): Candidate[] => {
-    const { verdict, says } = testStock({ wanted: gear, stock: stockOf(thing) });
+    const { verdict, says } = testStock({ wanted: gear, stock: stockFree(thing) });
     return verdict === 'serves'
       ? [{ itemId: thing.id, way: 'make from stock', says: thing.name || `stock ${thing.id}`, verdict: says }]
       : [];

@@ -5,15 +5,17 @@ import { type ItemLine, item, items, spareWheels } from '../../db/items.ts';
 import { type MadeLine, madeOfPart } from '../../db/made.ts';
 import { type PartLine, part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
+import { routing } from '../../db/routings.ts';
 import { type SetLine, setsOfProject } from '../../db/sets.ts';
 import { shopNow } from '../../db/shop-now.ts';
-import { stockOf } from '../../db/spares/stock-of.ts';
+import { stockFree } from '../../db/spares/stock-of.ts';
 import type { Stock } from '../../lib/blanks/from-stock.ts';
+import type { Way } from '../../lib/routing/operation.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import { type Wheel, wheelsOf } from '../sets/bench.ts';
 import type { Db } from '../visit.ts';
 
-/** Everything that the page of a part is made from. promised: what its open routing claims. fitted: what fills it. */
+/** Everything that the page of a part is made from. promised: what its open routing claims. way: of that routing. fitted: what fills it. */
 export type PartData = {
   readonly part: PartLine;
   readonly project: Row<'project'>;
@@ -21,6 +23,7 @@ export type PartData = {
   readonly set: SetLine | null;
   readonly fitted: ItemLine | null;
   readonly promised: readonly ItemLine[];
+  readonly way: Way | null;
   readonly promisedWheel: Wheel | null;
   readonly spares: readonly Wheel[];
   readonly stock: readonly Stock[];
@@ -67,9 +70,10 @@ export async function partData(db: Db, id: number): Promise<PartData> {
     set: one.set_id === null ? null : ((await setsOfProject(db, one.project_id)).find((set) => set.id === one.set_id) ?? null),
     fitted: one.item_id === null ? null : await item(db, one.item_id),
     promised,
+    way: one.routing_id === null ? null : (await routing(db, one.routing_id)).way,
     promisedWheel,
     spares: missing ? await sparesFor(db, one) : [],
-    stock: missing && one.stored ? (await sparesOfKind(db, 'stock', MOST_STOCK)).map(stockOf) : [],
+    stock: missing ? (await sparesOfKind(db, 'stock', MOST_STOCK)).map(stockFree) : [],
     others:
       missing && !one.stored ? [...(await sparesOfKind(db, 'other', MOST_STOCK)), ...(await sparesOfKind(db, 'casting', MOST_STOCK))] : [],
     shop: await shopNow(db),

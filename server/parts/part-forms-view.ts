@@ -2,9 +2,10 @@ import { wheelName } from '../../db/spares/spare-of.ts';
 import type { WayOffered } from '../../lib/blanks/ways.ts';
 import { WAYS } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
-import { noteField, optional, wordsField } from '../forms/field.ts';
-import { fieldGroup } from '../forms/field-view.ts';
+import { lengthField, noteField, optional, wordsField } from '../forms/field.ts';
+import { fieldGroup, fieldView } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
+import { listField } from '../forms/list-field.ts';
 import { formMark } from '../once.ts';
 import type { ButtonView, ChoiceView, FieldView, FormView, HiddenView } from '../page.ts';
 import { isLike } from '../sets/bench.ts';
@@ -30,19 +31,6 @@ export const wayForm = (data: PartData, typed: Typed, problems: Problems): FormV
   kind: 'main',
   confirm: '',
   back: null,
-});
-
-const listField = (name: string, label: string, choices: readonly ChoiceView[]): FieldView => ({
-  kind: 'list',
-  name,
-  id: `promise-${name}-${choices.length}`,
-  label,
-  value: '',
-  unit: '',
-  hint: '',
-  problem: '',
-  inputmode: 'text',
-  choices,
 });
 
 const choice = (id: number, says: string): ChoiceView => ({ value: String(id), says, hint: '', chosen: false });
@@ -77,10 +65,6 @@ export function promiseForms(offered: readonly WayOffered[], data: PartData): Fo
   const hubs = hubSpares(offered).map(({ id, name }) => choice(id, name));
   const rings = data.stock.map(({ id, name }) => choice(id, name));
   const act = 'Promise it and open the routing';
-  const field = (name: string, label: string, choices: readonly ChoiceView[], id: string): FieldView => ({
-    ...listField(name, label, choices),
-    id,
-  });
   return [
     ...(spares.length === 0
       ? []
@@ -89,7 +73,7 @@ export function promiseForms(offered: readonly WayOffered[], data: PartData): Fo
             id: 'promise-spare',
             way: 're-cut a spare',
             legend: 'Cut a spare again',
-            fields: [field('item', 'Spare', spares, 'promise-item')],
+            fields: [listField('promise-item', 'item', 'Spare', spares)],
             act,
           }),
         ]),
@@ -100,7 +84,7 @@ export function promiseForms(offered: readonly WayOffered[], data: PartData): Fo
             id: 'promise-stock',
             way: 'make from stock',
             legend: 'Make it from stock',
-            fields: [field('item', 'Stock', stock, 'promise-bar')],
+            fields: [listField('promise-bar', 'item', 'Stock', stock)],
             act,
           }),
         ]),
@@ -111,11 +95,27 @@ export function promiseForms(offered: readonly WayOffered[], data: PartData): Fo
             id: 'promise-ring',
             way: 'ring and hub',
             legend: 'A ring on a hub',
-            fields: [field('item', 'Hub, from', hubs, 'promise-hub'), field('ring', 'Ring, from', rings, 'promise-ring-from')],
+            fields: [listField('promise-hub', 'item', 'Hub, from', hubs), listField('promise-ring-from', 'ring', 'Ring, from', rings)],
             act,
           }),
         ]),
   ];
+}
+
+/** What is asked of a part without teeth before a bar is promised to it: nobody works out how much of it goes. */
+export const barFields = {
+  takes: optional(
+    lengthField({ label: 'Length that it takes', hint: 'Parting included. Empty: the whole bar', limits: { least: 0.01, most: 400 } }),
+  ),
+};
+
+/** How a part without teeth is begun from stock: its operations are written down by hand afterwards. */
+export function barForms(data: PartData, typed: Typed, problems: Problems): FormView[] {
+  const bars = data.stock.map(({ id, name }) => ({ ...choice(id, name), chosen: String(id) === typed['item'] }));
+  if (bars.length === 0) return [];
+  const fields = [listField('promise-bar', 'item', 'Stock', bars), fieldView('takes', barFields.takes, typed, problems)];
+  const legend = 'Make it from stock';
+  return [promiseForm(data, { id: 'promise-stock', way: 'make from stock', legend, fields, act: 'Promise it and open a routing' })];
 }
 
 /** What may be put into the part's place as it is: a like wheel, or another thing. */
@@ -134,9 +134,7 @@ export function fitForm(data: PartData): FormView | null {
     method: 'post',
     hidden: [rev(data), formMark()],
     problem: '',
-    groups: [
-      { legend: '', hint: '', folded: false, fields: [{ ...listField('item', 'It lies in the drawer as', choices), id: 'fit-item' }] },
-    ],
+    groups: [{ legend: '', hint: '', folded: false, fields: [listField('fit-item', 'item', 'It lies in the drawer as', choices)] }],
     act: 'Put it in its place',
     kind: 'main',
     confirm: '',

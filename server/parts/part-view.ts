@@ -8,6 +8,7 @@ import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import type { Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
@@ -23,7 +24,7 @@ import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
-import { buttonsOf, fitForm, promiseForms, wayForm } from './part-forms-view.ts';
+import { barForms, buttonsOf, fitForm, promiseForms, wayForm } from './part-forms-view.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
 
@@ -32,16 +33,28 @@ export type PartShown = {
   readonly routing: RoutingSection | null;
   readonly problem: string;
   readonly way: { readonly typed: Typed; readonly problems: Problems };
+  readonly bar: { readonly typed: Typed; readonly problems: Problems };
   readonly trusted: boolean;
 };
 
 type PartPage = PageData<'parts/one'>;
 
+/** What is said of a part on its way while nothing is promised to it: only what is cut from something waits for a blank. */
+const UNDER_WAY: Readonly<Record<Way, string>> = {
+  repair: 'Being repaired.',
+  're-cut a spare': 'Being made; no spare is promised to it yet.',
+  'make from stock': 'Being made; no stock is promised to it yet.',
+  cast: 'Being cast.',
+  buy: 'Being bought.',
+  swap: 'Being swapped for.',
+  'do without': 'Done without.',
+};
+
 /** One sentence: where it stands. */
-function saysOf({ part, fitted, promised }: PartData): string {
+function saysOf({ part, fitted, promised, way }: PartData): string {
   if (fitted) return `In its place: ${wheelName(fitted)}.`;
   if (promised.length > 0) return `Being made from ${promised.map(wheelName).join(' and ')}.`;
-  if (part.routing_id !== null) return 'Being made; nothing is promised to it yet.';
+  if (way !== null) return UNDER_WAY[way];
   return part.way === 'do without' ? 'Missing, and done without.' : 'Missing.';
 }
 
@@ -137,8 +150,10 @@ const linksOf = ({ part, set, fitted, promised, project }: PartData, trusted: bo
 type ToBeMade = Pick<PartPage, 'promise' | 'together' | 'spares' | 'ways' | 'needs'> & { readonly ring: readonly FigureGroup[] };
 
 /** What is shown while a wheel is missing and nothing is being made: ways, spares, needs, and how to promise a blank. */
-function toBeMade({ data, trusted }: PartShown, gear: Gear | undefined): ToBeMade {
-  if (!isOpen(data) || !gear) return { promise: [], together: null, spares: null, ways: null, needs: null, ring: [] };
+function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: Gear | undefined): ToBeMade {
+  const nothing = { promise: [], together: null, spares: null, ways: null, needs: null, ring: [] };
+  if (!isOpen(data)) return nothing;
+  if (!gear) return { ...nothing, promise: trusted ? barForms(data, typed, problems) : [] };
   const offered = waysOffered(gear, data);
   const spares = data.spares.map(({ spare }) => spare);
   return {

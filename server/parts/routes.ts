@@ -7,23 +7,26 @@ import { DomainError } from '../../lib/figure/domain-error.ts';
 import { PLANNED_WAYS } from '../../lib/routing/asked.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
+import { confirmView } from '../forms/confirm-view.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
-import { formMark } from '../once.ts';
 import { recordId } from '../record-id.ts';
 import { routingSection } from '../routings/section.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { partData } from './part-data.ts';
-import { wayFields } from './part-forms-view.ts';
+import { barFields, wayFields } from './part-forms-view.ts';
 import { partView } from './part-view.ts';
 
-type Said = { readonly problem?: string; readonly typed?: Typed; readonly problems?: Problems };
+type Tried = { readonly typed: Typed; readonly problems: Problems };
+type Said = { readonly problem?: string; readonly typed?: Typed; readonly problems?: Problems; readonly bar?: Tried };
 
-async function page(visit: Visit, id: number, { problem = '', typed, problems = {} }: Said = {}): Promise<Result> {
+const UNTRIED: Tried = { typed: {}, problems: {} };
+
+async function page(visit: Visit, id: number, { problem = '', typed, problems = {}, bar = UNTRIED }: Said = {}): Promise<Result> {
   const data = await partData(visit.db, id);
   const routing = await routingSection(visit, id);
   const way = { typed: typed ?? { way: data.part.way ?? '', why: data.part.why }, problems };
-  const wrong = problem !== '' || Object.keys(problems).length > 0;
-  return show('parts/one', partView({ data, routing, problem, way, trusted: visit.trusted }), wrong ? 422 : 200);
+  const wrong = problem !== '' || Object.keys({ ...problems, ...bar.problems }).length > 0;
+  return show('parts/one', partView({ data, routing, problem, way, bar, trusted: visit.trusted }), wrong ? 422 : 200);
 }
 
 const idOf = (visit: Visit): number => recordId('part', visit.params['id']);
@@ -64,10 +67,14 @@ export async function promiseBlank(visit: Visit): Promise<Result> {
   const way = PLANNED_WAYS.find((known) => known === visit.body['way']);
   const itemIds = [...itemIn(visit.body['item']), ...itemIn(visit.body['ring'])];
   if (!way || itemIds.length === 0) return page(visit, id, { problem: 'Nothing was chosen to make it from. Choose below.' });
-  return orSay(visit, async () => {
-    await openRoutings(visit.db, [{ partId: id, way, itemIds }], visit.now);
+  const read = readForm(visit.body, barFields);
+  const typed = { ...read.typed, item: String(itemIds[0]) };
+  if (!read.ok) return page(visit, id, { bar: { typed, problems: read.problems } });
+  const open = async (): Promise<Result> => {
+    await openRoutings(visit.db, [{ partId: id, way, itemIds, takes: read.value.takes }], visit.now);
     return { go: `${to.part(id)}#routing`, saved: 'The blank is promised and the routing is open.' };
-  });
+  };
+  return orSay(visit, open, { bar: { typed, problems: {} } });
 }
 
 /** Puts a thing of the drawer in the part's place. */
@@ -92,25 +99,17 @@ export const takeItOut = (visit: Visit): Promise<Result> =>
 export async function askRemove(visit: Visit): Promise<Result> {
   const one = await partById(visit.db, idOf(visit));
   const back = { says: one.name, href: to.part(one.id) };
-  return show('confirm', {
+  const view = confirmView({
+    id: 'remove',
     title: `${one.mark}: take it off the list`,
     place: 'Machines',
     back,
-    titleBlock: [],
     says: `${one.name} was put on record by mistake? Its mark, its sizes and its notes go with it. Nothing of the drawer is touched.`,
-    form: {
-      id: 'remove',
-      action: to.partRemove(one.id),
-      method: 'post',
-      hidden: [formMark()],
-      problem: '',
-      groups: [],
-      act: 'Take it off the list',
-      kind: 'stop',
-      confirm: '',
-      back,
-    },
+    action: to.partRemove(one.id),
+    act: 'Take it off the list',
+    keep: back,
   });
+  return show('confirm', view);
 }
 
 export const remove = (visit: Visit): Promise<Result> =>

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { blanksOf } from '../../db/blanks.ts';
 import type { Executor } from '../../db/executor.ts';
-import { itemsOfSet } from '../../db/items.ts';
+import { addItem, item, itemsOfSet } from '../../db/items.ts';
 import { openRouting, openRoutings } from '../../db/open-routing.ts';
 import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
 import { partsOfSet } from '../../db/parts.ts';
@@ -10,7 +11,7 @@ import { setSetting } from '../../db/settings.ts';
 import { backlashNow, shopNow } from '../../db/shop-now.ts';
 import { addTool } from '../../db/tools.ts';
 import { inches } from '../../lib/values/length.ts';
-import { aShop, halvorsen, halvorsenWheel, NOW } from './bench.ts';
+import { aShop, halvorsen, halvorsenWheel, NOW, onePart, stock } from './bench.ts';
 
 const TOOL = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kept_in: '', notes: '' } as const;
 const CIRCLES = [
@@ -142,6 +143,26 @@ test('a way that Backgear plans nothing for opens empty, to be filled by hand', 
   const id = await openRouting(db, { partId: missing(22), way: 'buy', itemIds: [] }, NOW);
   expect(await operationsOf(db, id)).toEqual([]);
   expect(await replan(db, id)).toMatchObject({ plan: null, refusal: '' });
+});
+
+test('a part without a wheel is begun from bar: nothing planned, the length promised, and the rest is there for the next', async () => {
+  const { db } = await aShop();
+  const { part } = await onePart(db);
+  const bar = await addItem(db, stock(inches(40)));
+  const takes = { length: inches(26.5), form: { unit: 'in', places: 3 } } as const;
+  const id = await openRouting(db, { partId: part.id, way: 'make from stock', itemIds: [bar.id], takes }, NOW);
+  expect(await operationsOf(db, id)).toEqual([]);
+  expect((await blanksOf(db, id)).map((one) => one.takes_nm)).toEqual([inches(26.5)]);
+  expect(await replan(db, id)).toMatchObject({ plan: null, refusal: '' });
+  expect(await item(db, bar.id)).toMatchObject({ state: 'spare', cut_nm: inches(26.5), cut_marks: part.mark });
+});
+
+test('a part without a wheel is not cut from a spare, nor from two things', async () => {
+  const { db } = await aShop();
+  const { part } = await onePart(db);
+  const bar = await addItem(db, stock(inches(40)));
+  await expect(openRouting(db, { partId: part.id, way: 're-cut a spare', itemIds: [bar.id] }, NOW)).rejects.toThrow('no wheel on record');
+  await expect(openRouting(db, { partId: part.id, way: 'make from stock', itemIds: [] }, NOW)).rejects.toThrow('made from one');
 });
 
 test('the defaults as delivered, and as typed', async () => {

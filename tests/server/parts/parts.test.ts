@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addItem } from '../../../db/items.ts';
+import { openRouting } from '../../../db/open-routing.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { send, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
 import { figureOn, problemAt, rowOf, rowsOf, sectionOf, textOf, typedIn } from '../machines/read-page.ts';
@@ -271,6 +272,44 @@ describe('a new part', () => {
   it.each(['/parts/99', '/parts/x', '/parts/99/edit', '/parts/99/remove', '/machines/9/parts/new'])('%s is not found', async (url) => {
     expect((await visit(shop, url)).statusCode).toBe(404);
   });
+});
+
+const BAR = { sizes: 'in', material: 'steel', diameter: '1 1/4', length: '40', name: 'Steel bar' };
+const SHAFT = { as: 'other', name: 'Feed shaft', assembly: '', newAssembly: 'Feed', material: 'steel', notes: '' };
+
+it('a shaft takes a length of bar: the bar says what is left and for whom, and the work is written down by hand', async () => {
+  const part = at(await send(shop, `${await machine(shop)}/parts`, SHAFT));
+  const bar = at(await send(shop, '/drawer/new/stock', BAR));
+  const item = bar.split('/').at(-1) ?? '';
+  const late = await send(shop, `${part}/promise`, { way: 'make from stock', item, takes: 'a yard' });
+  expect(late.statusCode).toBe(422);
+  expect(problemAt(late.body, 'takes')).toContain('a yard');
+  expect(typedIn(late.body, 'takes')).toBe('a yard');
+  const long = await send(shop, `${part}/promise`, { way: 'make from stock', item, takes: '41' });
+  expect(long.statusCode).toBe(422);
+  expect(at(await send(shop, `${part}/promise`, { way: 'make from stock', item, takes: '26.5' }))).toBe(`${part}#routing`);
+  const html = await bodyOf(part);
+  expect(textOf(html)).toContain('Being made from Steel bar.');
+  expect(textOf(html)).toContain('No operations yet');
+  // derived: 40 - 26.5 = 13.5
+  const [, state, known] = rowOf(await bodyOf('/drawer'), 'Steel bar');
+  expect(state).toContain('promised to H12-FEED');
+  expect(known).toContain('steel, 13.500 in left');
+  expect(figureOn(await bodyOf(bar), 'Length left after what is promised')).toBe('13.500 in');
+});
+
+it.each([
+  ['cast', 'Being cast.'],
+  ['buy', 'Being bought.'],
+  ['swap', 'Being swapped for.'],
+  ['repair', 'Being repaired.'],
+  ['do without', 'Done without.'],
+] as const)('a part got by %s says so, and waits for no blank', async (way, says) => {
+  const part = at(await send(shop, `${await machine(shop)}/parts`, SHAFT));
+  await openRouting(shop.shops.own, { partId: Number(part.split('/').at(-1)), way, itemIds: [] }, '2026-03-01');
+  const html = await bodyOf(part);
+  expect(textOf(html)).toContain(says);
+  expect(textOf(html)).not.toContain('promised to it yet');
 });
 
 it('stock of the shop is offered for a plain wheel, and promised so much of', async () => {
