@@ -15,11 +15,15 @@ export type RatioScale = {
 /** The scale is 100 mm long; nothing on it is to scale with a wheel. */
 const LONG = 100;
 
-/** Two to nine in every decade, ruled as on a slide rule: longer at 5. Places between and beyond the figured decades, on the scale only. */
+/**
+ * Two to nine in every decade, ruled as on a slide rule: longer at 5. Places between and beyond the figured decades, on the scale only; none
+ * where all decades fall on one place, as with a set that gives 1 to 1 and nothing else.
+ */
 function subdivisions(decades: readonly ScaleFigure[]): { at: number; long: boolean }[] {
   const [first, second] = decades;
   if (!first || !second) return [];
   const wide = second.at - first.at;
+  if (!(wide > 0)) return [];
   const count = Math.ceil(1 / wide) + 1;
   return Array.from({ length: count + 1 }, (_, k) => first.at + (k - 1) * wide)
     .flatMap((from) => [2, 3, 4, 5, 6, 7, 8, 9].map((n) => ({ at: from + wide * Math.log10(n), long: n === 5 })))

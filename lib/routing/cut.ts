@@ -112,7 +112,14 @@ function roughFigures(job: Job, depth: Standing): Record<string, Figure> {
     };
     return [
       [`rough${i + 1}`, figure],
-      [`dial${i + 1}`, depthDial(job, { length: size, from: 'worked out' }, `dial from touching, roughing${which}`)],
+      [
+        `dial${i + 1}`,
+        depthDial(
+          job,
+          lengthRead(job.readings, 'rough', `rough${i + 1}`) ?? { length: size, from: 'worked out' },
+          `dial from touching, roughing${which}`,
+        ),
+      ],
     ];
   });
   return Object.fromEntries(figures.flat());

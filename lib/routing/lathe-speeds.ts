@@ -1,4 +1,4 @@
-import type { Caution, Figure } from '../figure/figure.ts';
+import type { Caution, Figure, Value } from '../figure/figure.ts';
 import { offerFeed } from '../speeds/feed.ts';
 import { offerSpeed } from '../speeds/speed.sums.ts';
 import type { Cut } from '../speeds/surface-speed.ts';
@@ -7,9 +7,11 @@ import type { Chuck } from '../tooling/tooling.ts';
 import type { Length } from '../values/length.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
+import { readingAt } from './readings.ts';
 
-/** passes: null where nobody can say. chuck: when the work is held in one. */
+/** operation: the key under which its speed and feed may have been typed over. passes: null where nobody can say. chuck: when the work is held in one. */
 export type LatheCut = {
+  readonly operation: string;
   readonly diameter: Length;
   readonly cut: Extract<Cut, 'turning' | 'interrupted turning'>;
   readonly finish?: boolean;
@@ -22,9 +24,9 @@ export type LatheSpeed = { readonly figures: Record<string, Figure>; readonly ca
 /** A high-speed steel tool: what a home lathe is turned with (judgement). */
 const TOOL = 'high-speed';
 
-function minutesOf(job: Job, { passes }: LatheCut, feed: Figure, speed: Figure): number {
-  if (!('number' in speed.value && 'length' in feed.value) || !job.face || !passes) return MINUTES.turning;
-  const asked = { length: job.face, feedPerTurn: feed.value.length, speedRpm: speed.value.number, passes, unit: job.shopUnit };
+function minutesOf({ face, shopUnit: unit }: Job, passes: number | null, feed: Value, speed: Value): number {
+  if (!('number' in speed && 'length' in feed) || !face || !passes) return MINUTES.turning;
+  const asked = { length: face, feedPerTurn: feed.length, speedRpm: speed.number, passes, unit };
   const time = timeOfPass(asked).figures.allPasses.value;
   return 'number' in time ? time.number + MINUTES.mount : MINUTES.turning;
 }
@@ -45,5 +47,7 @@ export function latheSpeed(job: Job, asked: LatheCut): LatheSpeed {
   const kind = asked.finish ? 'lathe finish' : 'lathe rough';
   const feed = offerFeed({ material: job.material, kind, feeds: lathe?.feedsPer === 'turn' ? lathe.feeds : [], unit: job.shopUnit });
   const figures = { speed: offeredSpeed, speedWorkedOut: computedSpeed, ...(asked.chuck ? { chuckLimit } : {}), feed };
-  return { figures, cautions: answer.cautions, minutes: minutesOf(job, asked, feed, offeredSpeed) };
+  const stands = (key: string, figure: Figure): Value => readingAt(job.readings, asked.operation, key)?.value ?? figure.value;
+  const minutes = minutesOf(job, asked.passes, stands('feed', feed), stands('speed', offeredSpeed));
+  return { figures, cautions: answer.cautions, minutes };
 }

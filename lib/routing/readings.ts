@@ -7,7 +7,7 @@ import type { PlannedOperation } from './operation.ts';
 /** A length as it stands, and where it came from. */
 export type Standing = { readonly length: Length; readonly from: From };
 
-const readingAt = (readings: Readings, operation: string, figure: string): FigureReading | null =>
+export const readingAt = (readings: Readings, operation: string, figure: string): FigureReading | null =>
   readings[`${operation}/${figure}`] ?? null;
 
 /** The length measured or typed for a figure; null when nobody did either. */

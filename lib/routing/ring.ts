@@ -115,7 +115,7 @@ function boreRing(job: Job, fit: Fit, wide: Length): PlannedOperation {
   const { figures } = fit.bored.answer;
   const bore = withLimits(figures['ringBore']);
   const chuck = chuckOf(job);
-  const speed = latheSpeed(job, { diameter: fit.bored.hub, cut: 'turning', passes: null, chuck });
+  const speed = latheSpeed(job, { operation: 'bore-ring', diameter: fit.bored.hub, cut: 'turning', passes: null, chuck });
   const facing = facingSpeed(job, wide, chuck);
   const tight = 'Metal left: another cut, or more heat and more stress in the ring.';
   return operation({

@@ -86,7 +86,7 @@ function boreFigure(job: Job, bore: Bore): Figure {
 
 /** A face is cut at the speed of its rim, which is slower than that of the bore. */
 export function facingSpeed(job: Job, across: Length, chuck: Chuck | null): Pick<LatheSpeed, 'figures' | 'cautions'> {
-  const { figures, cautions } = latheSpeed(job, { diameter: across, cut: 'turning', passes: null, chuck });
+  const { figures, cautions } = latheSpeed(job, { operation: '', diameter: across, cut: 'turning', passes: null, chuck });
   const speed = figures['speed'];
   return { figures: speed ? { facingSpeed: { ...speed, name: 'speed to set for facing' } } : {}, cautions };
 }
@@ -95,7 +95,13 @@ export function facingSpeed(job: Job, across: Length, chuck: Chuck | null): Pick
 function boreFirst(job: Job, stockOutside: Length): PlannedOperation {
   const { bore } = job.gear;
   const chuck = chuckOf(job);
-  const speed = latheSpeed(job, { diameter: bore ? boredSize(bore) : stockOutside, cut: 'turning', passes: null, chuck });
+  const speed = latheSpeed(job, {
+    operation: 'bore',
+    diameter: bore ? boredSize(bore) : stockOutside,
+    cut: 'turning',
+    passes: null,
+    chuck,
+  });
   const facing = facingSpeed(job, stockOutside, chuck);
   const figure = bore ? boreFigure(job, bore) : notKnown('Bore', 'b', 'measure the shaft first', job.unit);
   return operation({

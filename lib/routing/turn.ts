@@ -59,10 +59,16 @@ const passes = ({ value }: Figure): number | null => ('count' in value ? value.c
 function throughTeeth(job: Job, turning: Turning, { figures }: Plan, cautions: readonly Caution[]): readonly PlannedOperation[] {
   if (!turning.root) return [];
   const to = nanometres(Math.max(turning.root.size, targetOf(turning)));
-  const cut = latheSpeed(job, { diameter: turning.old.outside, cut: 'interrupted turning', passes: passes(figures.passesThrough) });
+  const key = `${turning.part}through-teeth`;
+  const cut = latheSpeed(job, {
+    operation: key,
+    diameter: turning.old.outside,
+    cut: 'interrupted turning',
+    passes: passes(figures.passesThrough),
+  });
   return [
     operation({
-      key: `${turning.part}through-teeth`,
+      key,
       title: titled(turning.part, 'Turn through the old teeth to their roots'),
       setUp: turning.setUp,
       steps: [
@@ -87,14 +93,17 @@ function throughTeeth(job: Job, turning: Turning, { figures }: Plan, cautions: r
 
 function solid(job: Job, turning: Turning, { figures }: Plan, after: string): PlannedOperation {
   const { part, setUp, needs } = turning;
+  const key = `${part}solid`;
   const cut: LatheSpeed = latheSpeed(job, {
+    operation: key,
     diameter: turning.root?.size ?? turning.old.outside,
     cut: 'turning',
     passes: passes(figures.passesSolid),
   });
-  const rough = standing({}, '', '', figures.roughTo).length;
+  const read = lengthRead(job.readings, key, 'roughTo');
+  const rough = read?.from === 'typed' ? read.length : standing({}, '', '', figures.roughTo).length;
   return operation({
-    key: `${part}solid`,
+    key,
     title: titled(part, 'Turn solid, leaving the last cuts'),
     setUp,
     steps: ['Go on in solid cuts to the size to rough to.', 'Measure the diameter and write it down: the last cuts go by it.'],
@@ -155,7 +164,7 @@ function lastCuts(job: Job, turning: Turning, { figures }: Plan): PlannedOperati
   const from = (of: From): Record<string, From> => ({ T: of });
   const first = cutMove(job, rough.length, wanted, 2, 'dial for the first last cut');
   const second = cutMove(job, mid.length, wanted, 1, 'dial for the second last cut');
-  const cut = latheSpeed(job, { diameter: wanted, cut: 'turning', finish: true, passes: 2 });
+  const cut = latheSpeed(job, { operation: key, diameter: wanted, cut: 'turning', finish: true, passes: 2 });
   return operation({
     key,
     title: titled(part, 'Two measured last cuts'),

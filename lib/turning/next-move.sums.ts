@@ -19,6 +19,20 @@ export type NextMoveAsked = {
 
 export type NextMoveKey = 'off' | 'move' | 'line' | 'left';
 
+/** Throws DomainError where the wanted size is not among the accepted ones: the verdict would say to cut what is to be left, or the reverse. */
+function checkedLimits({ wanted, low, high, dial }: NextMoveAsked): void {
+  const out = low != null && low > wanted ? (['low', low] as const) : high != null && high < wanted ? (['high', high] as const) : null;
+  if (!out) return;
+  const [which, size] = out;
+  const say = (length: Length) => `${printLength(length, { unit: dial.unit, places: dial.unit === 'in' ? 4 : 3 })} ${dial.unit}`;
+  throw new DomainError({
+    given: `The ${which === 'low' ? 'least' : 'greatest'} size accepted is ${say(size)}, and ${say(wanted)} is wanted.`,
+    limit: 'The wanted size has to lie within what is accepted.',
+    tryThis: 'Type the limits again, as sizes and not as what may be over or under.',
+    about: [which],
+  });
+}
+
 function checked({ measured, wanted, cuts = 1 }: NextMoveAsked): void {
   if (measured > 0 && wanted > 0 && Number.isSafeInteger(cuts) && cuts > 0) return;
   throw new DomainError({
@@ -50,6 +64,7 @@ function verdictOf(asked: NextMoveAsked): Verdict {
  */
 export function nextDialMove(asked: NextMoveAsked): Answer<NextMoveKey> {
   checked(asked);
+  checkedLimits(asked);
   const { measured, wanted, dial, cuts = 1 } = asked;
   const { says, cautions, done } = verdictOf(asked);
   const now = nanometres(done ? 0 : (measured - wanted) / cuts);

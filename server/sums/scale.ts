@@ -10,7 +10,7 @@ export function scaleOf({ greatest, kept, lost }: RatioMarks): RatioScale {
     const gone = lost[column] ?? 0;
     return many + gone === 0 ? [] : [{ at: (column + 0.5) / pixels, kept: many > 0, lost: gone > 0 }];
   });
-  const place = (value: number): number => (greatest === 1 ? 0.5 : 0.5 + Math.log(value) / (2 * Math.log(greatest)));
+  const place = (value: number): number => (value === 1 ? 0.5 : 0.5 + Math.log(value) / (2 * Math.log(greatest)));
   const decades: ScaleFigure[] = DECADES.map((value) => ({ at: place(value), says: String(value) })).filter(({ at }) => at >= 0 && at <= 1);
   const all = (many: readonly number[]): number => many.reduce((sum, one) => sum + one, 0);
   return { marks, decades, kept: all(kept), lost: all(lost) };

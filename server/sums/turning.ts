@@ -1,8 +1,6 @@
-import { DomainError } from '../../lib/figure/domain-error.ts';
 import { dialMove } from '../../lib/turning/dial.sums.ts';
 import { nextDialMove } from '../../lib/turning/next-move.sums.ts';
 import { turningPlan } from '../../lib/turning/passes.sums.ts';
-import type { Length } from '../../lib/values/length.ts';
 import { choiceField, countField } from '../forms/field.ts';
 import { size, sizeIfKnown, typedOf, unitOf } from './asks.ts';
 import { DIAL_ABOUT, DIAL_EXAMPLE, dialAsks, dialIfKnown, dialIfKnownAsks, dialOf, lashField } from './dial-asks.ts';
@@ -64,17 +62,6 @@ const planSum = sum({
   },
 });
 
-/** Throws DomainError unless the wanted size lies within what is accepted. */
-function checkLimits(wanted: Length, low: Length, high: Length): void {
-  if (low <= wanted && wanted <= high) return;
-  throw new DomainError({
-    given: 'The wanted diameter lies outside the sizes that are accepted.',
-    limit: 'The least is at most the wanted size, the greatest at least that.',
-    tryThis: 'Leave both limits empty, or type them about the wanted size.',
-    about: ['low', 'high'],
-  });
-}
-
 const nextSum = sum({
   path: 'next-dial-move',
   title: 'Next dial move',
@@ -96,10 +83,8 @@ const nextSum = sum({
     { legend: 'The dial', asks: ['reads', 'division', 'perTurn'] },
     { legend: 'More, if known', asks: ['low', 'high', 'lash'], folded: true },
   ],
-  work: ({ measured, wanted, cuts, low, high, lash, ...dial }) => {
-    checkLimits(wanted.length, low?.length ?? wanted.length, high?.length ?? wanted.length);
-    return nextDialMove({ measured: measured.length, wanted: wanted.length, cuts, dial: dialOf(dial), ...typedOf({ low, high, lash }) });
-  },
+  work: ({ measured, wanted, cuts, low, high, lash, ...dial }) =>
+    nextDialMove({ measured: measured.length, wanted: wanted.length, cuts, dial: dialOf(dial), ...typedOf({ low, high, lash }) }),
 });
 
 export const TURNING_SUMS = [planSum, nextSum, moveSum];

@@ -86,6 +86,31 @@ describe('what was measured feeds every figure after it', () => {
 });
 
 describe('what was typed stands and says so', () => {
+  // 0.130 on a knee of 0.100 a turn, in thousandths: 1 turn and 30 divisions.
+  test('a typed depth of a roughing round goes to the dial of that round', () => {
+    const typed = plan({ 'rough/rough1': length(0.13, 'typed') });
+    expect(printed(typed, 'rough', 'dial1')).toBe('1 turn + 30 divisions');
+    expect(printed(typed, 'rough', 'dial2')).toBe(printed(plan({}), 'rough', 'dial2'));
+  });
+
+  // Half the feed at the same speed: the cutting takes twice as long, running back and mounting stay.
+  test('a speed or feed typed over stands in the minutes of turning', () => {
+    const minutes = (readings: Readings) => at(plan(readings), 'solid').minutes;
+    const value = at(plan({}), 'solid').figures['speed']?.value;
+    const rpm = value && 'number' in value ? value.number : Number.NaN;
+    const slow = { value: { number: rpm / 10, unit: 'rev/min' }, from: 'typed' } as const;
+    expect(minutes({ 'solid/speed': slow })).toBeGreaterThan(minutes({}));
+    expect(minutes({ 'solid/feed': length(0.0005, 'typed') })).toBeGreaterThan(minutes({}));
+    expect(minutes({ 'through-teeth/speed': slow })).toBe(minutes({}));
+  });
+
+  // (4.125 − 3.1) ÷ 2 = 0.5125 of travel of the cross slide.
+  test('a typed size to rough to goes to the dial', () => {
+    const typed = plan({ 'solid/roughTo': length(3.1, 'typed') });
+    expect(printed(typed, 'solid', 'dial')).not.toBe(printed(plan({}), 'solid', 'dial'));
+    expect(printed(plan({ 'solid/roughTo': length(3.1) }), 'solid', 'dial')).toBe(printed(plan({}), 'solid', 'dial'));
+  });
+
   test('a typed depth goes to the dial; the worked-out one stays beside it', () => {
     const typed = plan({ 'touch/depth': length(0.27, 'typed') });
     expect(printed(typed, 'touch', 'depth')).toBe('0.2696');

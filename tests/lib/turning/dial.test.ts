@@ -86,6 +86,15 @@ describe('the next move from what was measured', () => {
     expect(figures.move.value).toEqual({ dial: { turns: 0, divisions: 6, perTurn: 100 } });
   });
 
+  it.each([
+    [{ high: inches(2.999) }, 'high', 'The greatest size accepted is 2.9990 in, and 3.0000 in is wanted.'],
+    [{ low: inches(3.001) }, 'low', 'The least size accepted is 3.0010 in, and 3.0000 in is wanted.'],
+  ])('limits that leave the wanted size out are refused: %j', (limits, about, given) => {
+    const ask = () => nextDialMove({ measured: inches(2.9995), wanted: inches(3), dial: thou, ...limits });
+    expect(ask).toThrow(given);
+    expect(ask).toThrow(expect.objectContaining({ about: [about] }));
+  });
+
   it('below size: says by how much the metal is gone, and moves nothing', () => {
     const { figures, cautions, says } = nextDialMove({ measured: inches(2.997), wanted: inches(3), dial: thou });
     expect(size(figures.off.value)).toBeCloseTo(-0.003, 9);

@@ -319,6 +319,16 @@ it('where this drawer holds nothing that serves, a spare of another is offered a
   expect(rowOf(sectionOf(html, 'cost'), '40')[1]).toBe('46, another drawer');
 });
 
+it('a set of one wheel, there or missing, has its page: it gives 1 to 1 and nothing else', async () => {
+  for (const drawer of ['', '40']) {
+    const { set } = await storyOne(shop, { ...SET, belongs: '40', drawer });
+    const answer = await visit(shop, set);
+    expect(answer.statusCode).toBe(200);
+    expect(textOf(answer.body)).toContain('Of 1 that belong');
+    expect(answer.body).not.toMatch(/NaN|Infinity/);
+  }
+});
+
 it('two like wheels missing: no id stands twice on the page', async () => {
   const { set } = await storyOne(shop, { ...SET, belongs: '19, 22x2, 25' });
   const ids = [...(await bodyOf(set)).matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
