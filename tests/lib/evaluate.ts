@@ -78,11 +78,15 @@ export function evaluateFigure(figure: Figure): Evaluation | null {
     return 'angle' in figure.value ? (result * 180) / Math.PI : result;
   };
   const worked = work();
-  // A length is kept to the nanometre before it is printed: near a tie that half nanometre decides the last place.
-  const kept = 'length' in figure.value ? 0.5 / (figure.unit === 'in' ? NM_PER_INCH : NM_PER_MM) : 0;
-  let allowed = answer.half + kept;
+  let allowed = answer.half + keptWithin(figure);
   for (const symbol of scope.keys()) allowed += Math.max(Math.abs(work(symbol, 1) - worked), Math.abs(work(symbol, -1) - worked));
   return { printed: answer.x, worked, allowed: allowed * 1.0001 + 1e-12 * Math.abs(worked) };
+}
+
+/** A length is kept to the nanometre and an angle to the thousandth of a second before it is printed: near a tie that half decides the last place. */
+function keptWithin({ value, unit }: Figure): number {
+  if ('length' in value) return 0.5 / (unit === 'in' ? NM_PER_INCH : NM_PER_MM);
+  return 'angle' in value ? 0.5 / MAS_PER_DEGREE : 0;
 }
 
 const placesOf = (value: Value): number | undefined => ('number' in value ? value.places : undefined);
