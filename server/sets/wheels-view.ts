@@ -1,5 +1,6 @@
 import { remembered } from '../../db/remembered.ts';
 import { printDrawer } from '../../lib/blanks/read-drawer.ts';
+import type { SpareWheel } from '../../lib/blanks/spare-wheel.ts';
 import { type PegWheel, setDrawing } from '../../lib/drawing/set-drawing.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
 import { to } from '../addresses.ts';
@@ -58,6 +59,21 @@ const toMeasure = (wheel: Wheel | undefined): string[] => {
   return lacking.length === 0 ? [] : [`to be measured: ${lacking.join(', ')}`];
 };
 
+const HARD: Readonly<Record<SpareWheel['hardness'], string>> = {
+  'file bites': '',
+  'not tried': '',
+  'case hard': 'case-hardened',
+  'hard through': 'hard right through',
+};
+
+/** What to mind of a wheel that lies there: hard metal, worn or broken teeth, a worn bore, and what nobody has measured. */
+function toMind(wheel: Wheel | undefined): string[] {
+  if (!wheel) return [];
+  const { hardness, condition } = wheel.spare;
+  const bad = (['teeth', 'bore'] as const).filter((what) => condition[what] === 'worn' || condition[what] === 'broken');
+  return [...(HARD[hardness] === '' ? [] : [HARD[hardness]]), ...bad.map((what) => `${what} ${condition[what]}`), ...toMeasure(wheel)];
+}
+
 function placeRow(bench: Bench, place: Place): RowView {
   const fitted = fittedIn(bench, place);
   return {
@@ -67,7 +83,7 @@ function placeRow(bench: Bench, place: Place): RowView {
       stateCell(partState(place)),
       cell(place.mark),
       fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
-      cell(['belongs', ...toMeasure(fitted)].join('; ')),
+      cell(['belongs', ...toMind(fitted)].join('; ')),
     ],
   };
 }
@@ -88,7 +104,7 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
       stateCell(overState(wheel)),
       cell('no place'),
       cell(`drawer ${item.id}`),
-      cell([becomes ? `${proposed} the ${becomes.teeth}` : 'over', ...toMeasure(wheel)].join('; ')),
+      cell([becomes ? `${proposed} the ${becomes.teeth}` : 'over', ...toMind(wheel)].join('; ')),
     ],
   };
 }

@@ -329,6 +329,19 @@ it('a set of one wheel, there or missing, has its page: it gives 1 to 1 and noth
   }
 });
 
+it('names hard metal and worn teeth beside a spare, and says nothing of a soft and good one', async () => {
+  const { set } = await storyOne(shop);
+  const [one, other] = [spareOf(await bodyOf(set), 34), spareOf(await bodyOf(set), 31)];
+  const change = (id: string, to: { hardness?: 'case hard'; condition?: string }) =>
+    shop.shops.own.updateTable('item').set(to).where('id', '=', Number(id)).execute();
+  await change(one, { hardness: 'case hard', condition: 'teeth worn, bore good' });
+  await change(other, { condition: 'teeth good, bore good' });
+  const cells = async (id: string): Promise<string> => new RegExp(`<tr id="item-${id}">[\\s\\S]*?</tr>`).exec(await bodyOf(set))?.[0] ?? '';
+  expect(await cells(one)).toContain('case-hardened; teeth worn');
+  expect(await cells(one)).not.toContain('bore');
+  expect(await cells(other)).not.toMatch(/hard|worn|teeth good/);
+});
+
 it('two like wheels missing: no id stands twice on the page', async () => {
   const { set } = await storyOne(shop, { ...SET, belongs: '19, 22x2, 25' });
   const ids = [...(await bodyOf(set)).matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
