@@ -4,7 +4,13 @@ import { defineConfig } from 'vitest/config';
 const root = path.resolve(import.meta.dirname, '..');
 const unit = (name: string, include: string[], exclude: string[] = []) => ({
   root,
-  test: { name, include, exclude: ['**/node_modules/**', 'dist/**', ...exclude], testTimeout: 30_000 },
+  test: {
+    name,
+    include,
+    exclude: ['**/node_modules/**', 'dist/**', ...exclude],
+    testTimeout: 30_000,
+    setupFiles: ['./tests/property-seed.ts'],
+  },
 });
 
 export default defineConfig({

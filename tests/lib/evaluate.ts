@@ -68,19 +68,38 @@ export function evaluateFigure(figure: Figure): Evaluation | null {
     const half = printsWhole(given.value, one.x, figure.unit) ? 0 : one.half;
     scope.set(given.symbol, { x: one.x, half, angle: 'angle' in given.value });
   }
-  const work = (shift?: string, by = 0): number => {
-    const values: Record<string, unknown> = { ...FUNCTIONS };
+  const work = (by: ReadonlyMap<string, number>, smooth = false): number => {
+    const values: Record<string, unknown> = { ...FUNCTIONS, ...(smooth ? WITHOUT_STEPS : {}) };
     for (const [symbol, one] of scope) {
-      const x = one.x + (symbol === shift ? by * one.half : 0);
+      const x = one.x + (by.get(symbol) ?? 0) * one.half;
       values[symbol] = one.angle ? (x * Math.PI) / 180 : x;
     }
     const result = Number(node.compile().evaluate(values));
     return 'angle' in figure.value ? (result * 180) / Math.PI : result;
   };
-  const worked = work();
+  const worked = work(new Map());
   let allowed = answer.half + keptWithin(figure);
-  for (const symbol of scope.keys()) allowed += Math.max(Math.abs(work(symbol, 1) - worked), Math.abs(work(symbol, -1) - worked));
+  for (const symbol of scope.keys()) {
+    const [up, down] = [work(new Map([[symbol, 1]])), work(new Map([[symbol, -1]]))];
+    allowed += Math.max(Math.abs(up - worked), Math.abs(down - worked));
+  }
+  if (STEPPED.test(figure.formula)) allowed = Math.max(allowed, answer.half + acrossSteps([...scope.keys()], work));
   return { printed: answer.x, worked, allowed: allowed * 1.0001 + 1e-12 * Math.abs(worked) };
+}
+
+const STEPPED = /floor|ceil|round/;
+const same = (x: number): number => x;
+const WITHOUT_STEPS = { floor: same, ceil: same, round: same };
+
+/**
+ * How far a formula with steps in it can move when all its printed givens are off together, each by its half the way that raises
+ * (or lowers) the answer: one alone may stop short of a step that all of them cross.
+ */
+function acrossSteps(symbols: readonly string[], work: (by: ReadonlyMap<string, number>, smooth?: boolean) => number): number {
+  const middle = work(new Map(), true);
+  const up = new Map(symbols.map((symbol) => [symbol, work(new Map([[symbol, 1]]), true) >= middle ? 1 : -1]));
+  const down = new Map([...up].map(([symbol, by]) => [symbol, -by]));
+  return Math.max(Math.abs(work(up) - work(new Map())), Math.abs(work(down) - work(new Map())));
 }
 
 /** A length is kept to the nanometre and an angle to the thousandth of a second before it is printed: near a tie that half decides the last place. */
