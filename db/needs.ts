@@ -122,12 +122,14 @@ function toolFor({ need, tool_id }: StoredNeed, here: readonly AnyTool[], meets:
 export const settleNeeds = (db: Executor, meets: Meets): Promise<readonly number[]> =>
   together(db, async (trx) => {
     const here = (await allTools(trx)).filter((tool) => tool.here);
-    const changed = new Set<number>();
+    const byTool = new Map<number | null, StoredNeed[]>();
     for (const need of await liveNeeds(trx)) {
       const tool_id = toolFor(need, here, meets);
-      if (tool_id === need.tool_id) continue;
-      await trx.updateTable('need').set({ tool_id }).where('id', '=', need.id).execute();
-      changed.add(need.operation_id);
+      if (tool_id !== need.tool_id) byTool.set(tool_id, [...(byTool.get(tool_id) ?? []), need]);
     }
-    return [...changed];
+    for (const [tool_id, needs] of byTool) {
+      const ids = needs.map(({ id }) => id);
+      await trx.updateTable('need').set({ tool_id }).where('id', 'in', ids).execute();
+    }
+    return [...new Set([...byTool.values()].flat().map((need) => need.operation_id))];
   });

@@ -132,7 +132,7 @@ async function holding(db: Executor): Promise<void> {
     },
     { kept_in: 'lathe cupboard' },
   );
-  await place(db, 'broach or slotting tool for a keyway 0.2500 in wide', { kind: 'other' }, { kept_in: 'lathe cupboard' });
+  await place(db, '1/4 in keyway broach', { kind: 'other' }, { kept_in: 'lathe cupboard' });
   await place(db, 'hand reamer, 1 in', { kind: 'other' }, { kept_in: 'lathe cupboard', wear: 'worn out' });
 }
 

@@ -43,7 +43,7 @@ export const to = {
   // Tools, shop machines, settings
   toolsOfKind: (kind: string, before: number | null = null) =>
     `/tools${query({ kind, ...(before === null ? {} : { before: String(before) }) })}`,
-  toolNew: (kind: string) => `/tools/new/${kind}`,
+  toolNew: (kind: string, name = '') => `/tools/new/${kind}${name === '' ? '' : `?name=${encodeURIComponent(name)}`}`,
   toolEdit: (id: number) => `/tools/${id}/edit`,
   toolLend: (id: number) => `/tools/${id}/lend`,
   toolBack: (id: number) => `/tools/${id}/back`,

@@ -7,6 +7,7 @@ import type { Chuck } from '../tooling/tooling.ts';
 import type { Length } from '../values/length.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
+import type { PlannedFigure } from './operation.ts';
 import { readingAt } from './readings.ts';
 
 /** operation: the key under which its speed and feed may have been typed over. passes: null where nobody can say. chuck: when the work is held in one. */
@@ -19,7 +20,11 @@ export type LatheCut = {
   readonly chuck?: Chuck | null;
 };
 
-export type LatheSpeed = { readonly figures: Record<string, Figure>; readonly cautions: readonly Caution[]; readonly minutes: number };
+export type LatheSpeed = {
+  readonly figures: Record<string, PlannedFigure>;
+  readonly cautions: readonly Caution[];
+  readonly minutes: number;
+};
 
 /** A high-speed steel tool: what a home lathe is turned with (judgement). */
 const TOOL = 'high-speed';
@@ -46,7 +51,9 @@ export function latheSpeed(job: Job, asked: LatheCut): LatheSpeed {
   const { computedSpeed, offeredSpeed, chuckLimit } = answer.figures;
   const kind = asked.finish ? 'lathe finish' : 'lathe rough';
   const feed = offerFeed({ material: job.material, kind, feeds: lathe?.feedsPer === 'turn' ? lathe.feeds : [], unit: job.shopUnit });
-  const figures = { speed: offeredSpeed, speedWorkedOut: computedSpeed, ...(asked.chuck ? { chuckLimit } : {}), feed };
+  const towards = 'speed';
+  const limit = asked.chuck ? { chuckLimit: { ...chuckLimit, towards } } : {};
+  const figures = { speed: offeredSpeed, speedWorkedOut: { ...computedSpeed, towards }, ...limit, feed };
   const stands = (key: string, figure: Figure): Value => readingAt(job.readings, asked.operation, key)?.value ?? figure.value;
   const minutes = minutesOf(job, asked.passes, stands('feed', feed), stands('speed', offeredSpeed));
   return { figures, cautions: answer.cautions, minutes };

@@ -7,6 +7,7 @@ import { timeOfGear } from '../speeds/times.sums.ts';
 import { inUnit, type Length, ofUnit } from '../values/length.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
+import type { PlannedFigure } from './operation.ts';
 import { lengthRead, type Standing } from './readings.ts';
 import { notKnown } from './written.ts';
 
@@ -14,7 +15,7 @@ import { notKnown } from './written.ts';
 export const roundsOf = ({ gear, unit, material }: Job): number =>
   roughingRounds(1 / inUnit(ofUnit(moduleOf(gear.pitch), unit), 'in'), material);
 
-export type MillSpeed = { readonly figures: Record<string, Figure>; readonly cautions: readonly Caution[] };
+export type MillSpeed = { readonly figures: Record<string, PlannedFigure>; readonly cautions: readonly Caution[] };
 
 const UNKNOWN_STEEL: Caution = {
   name: 'Cutter steel not known',
@@ -51,7 +52,7 @@ export function millSpeed(job: Job): MillSpeed {
   });
   const { offeredSpeed, computedSpeed } = answer.figures;
   return {
-    figures: { speed: offeredSpeed, speedWorkedOut: computedSpeed, feed: feedOf(job) },
+    figures: { speed: offeredSpeed, speedWorkedOut: { ...computedSpeed, towards: 'speed' }, feed: feedOf(job) },
     cautions: [...answer.cautions, ...(cutter.steel === 'unknown' ? [UNKNOWN_STEEL] : [])],
   };
 }

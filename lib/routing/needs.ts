@@ -6,6 +6,7 @@ import type { Bore } from '../gears/gear.ts';
 import { printPitch } from '../gears/pitch.ts';
 import type { AnyTool, Plate } from '../tooling/tooling.ts';
 import { printLength } from '../values/print.ts';
+import { calledBy } from './key-words.ts';
 import type { Need } from './operation.ts';
 
 const hasCircle = ({ sides }: Plate, holes: number): boolean => sides.some((side) => side.includes(holes));
@@ -19,7 +20,7 @@ function mandrelFits(mandrel: Bore, bore: Bore): boolean {
   return check.result === 'yes' && work === 'none';
 }
 
-/** Whether a tool meets a need today: it is here, and it fits. A blunt cutter meets none. */
+/** Whether a tool meets a need today: it is here, and it fits. A blunt cutter meets none. A tool of no kind is known by the words in its name. */
 export function meets(tool: AnyTool, need: Need): boolean {
   if (!tool.here) return false;
   if (need.kind === 'cutter') return tool.kind === 'cutter' && cutterMeets(tool, need);
@@ -28,7 +29,7 @@ export function meets(tool: AnyTool, need: Need): boolean {
   if (need.kind === 'circle') return tool.kind === 'plate' && hasCircle(tool, need.holes);
   if (need.kind === 'arbor') return tool.kind === 'arbor' && tool.diameter === need.diameter;
   if (need.kind === 'chuck') return tool.kind === 'chuck' && tool.jaws === need.jaws;
-  return tool.kind === 'other' && sameName(tool.name, need.name);
+  return tool.kind === 'other' && (sameName(tool.name, need.name) || calledBy(tool.name, need.name));
 }
 
 export const toolsFor = (need: Need, tools: readonly AnyTool[]): AnyTool[] => tools.filter((tool) => meets(tool, need));

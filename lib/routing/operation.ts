@@ -36,6 +36,9 @@ export type Measure = {
   readonly above: string;
 };
 
+/** towards: the key of the figure to set that this one is only a step to. While what is set stays the same, a step that moved changes nothing. */
+export type PlannedFigure = Figure & { readonly towards?: string };
+
 /** One operation as lib plans it. key: lib's stable name, by which stored operations are matched. after: keys that come first. */
 export type PlannedOperation = {
   readonly key: string;
@@ -43,7 +46,7 @@ export type PlannedOperation = {
   readonly must: boolean;
   readonly setUp: SetUp;
   readonly steps: readonly string[];
-  readonly figures: Readonly<Record<string, Figure>>;
+  readonly figures: Readonly<Record<string, PlannedFigure>>;
   readonly measures: readonly Measure[];
   readonly needs: readonly Need[];
   readonly cautions: readonly Caution[];

@@ -27,6 +27,12 @@ export const samePrint = (one: Value, other: Value, unit: LengthUnit, places?: n
 
 type Planned = Plan['operations'][number];
 
+/** A step on the way to a figure that is set as before: nobody sets anything by it. */
+function isIdleStep({ figure, was, now }: FigureChanged, all: readonly FigureChanged[], { figures }: Planned): boolean {
+  const to = figures[figure]?.towards;
+  return was !== null && now !== null && to !== undefined && to in figures && !all.some((other) => other.figure === to);
+}
+
 function changedIn(stored: StoredOperation, planned: Planned): FigureChanged[] {
   const of = (figure: string, was: Value | null, now: Value | null): FigureChanged => ({ operation: stored.key, figure, was, now });
   const kept = stored.figures.flatMap(({ key, shown, shownFrom }) => {
@@ -37,12 +43,13 @@ function changedIn(stored: StoredOperation, planned: Planned): FigureChanged[] {
   });
   const known = new Set(stored.figures.map(({ key }) => key));
   const come = Object.entries(planned.figures).filter(([key]) => !known.has(key));
-  return [...kept, ...come.map(([key, figure]) => of(key, null, figure.value))];
+  const all = [...kept, ...come.map(([key, figure]) => of(key, null, figure.value))];
+  return all.filter((one) => !isIdleStep(one, all, planned));
 }
 
 /**
  * What would be printed otherwise today: figures that changed, came or went, and operations that came or went. Nothing is rewritten.
- * Operations that are done, and figures typed over or measured, are left out. `stored` are only the operations that lib planned, the struck ones with them.
+ * Operations that are done, figures typed over or measured, and steps to a figure that stays as it is set are left out. `stored` are only the operations that lib planned, the struck ones with them.
  */
 export function whatChanged(stored: readonly StoredOperation[], plan: Plan): Changed {
   const byKey = new Map(plan.operations.map((operation) => [operation.key, operation]));

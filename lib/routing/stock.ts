@@ -131,8 +131,8 @@ function drive(job: Job): readonly PlannedOperation[] {
   const splined = bore.form === 'splined';
   const width = `${printLength(bore.keyWidth, { unit: job.unit, places: job.unit === 'in' ? 4 : 2 })} ${job.unit}`;
   const tool = splined
-    ? `broach or slotting tool for ${bore.splines} splines ${width} wide`
-    : `broach or slotting tool for a keyway ${width} wide`;
+    ? `spline tool, ${bore.splines} of ${width} (broach or slotting tool)`
+    : `keyway tool, ${width} wide (broach or slotting tool)`;
   return [
     operation({
       key: splined ? 'spline' : 'keyway',

@@ -1,8 +1,8 @@
 import type { Caution, Figure, Value, Weight } from '../figure/figure.ts';
 import { type Length, type LengthUnit, nanometres } from '../values/length.ts';
-import type { Measure, Need, PlannedOperation, SetUp } from './operation.ts';
+import type { Measure, Need, PlannedFigure, PlannedOperation, SetUp } from './operation.ts';
 
-type Figures = Readonly<Record<string, Figure>>;
+type Figures = Readonly<Record<string, PlannedFigure>>;
 
 /** An operation with what most do not have left out. must: true unless it is only offered. */
 export type Written = {

@@ -111,7 +111,7 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
     minutes: minutesOf(line),
     waits: firstOfAll(line.waits.map(waitWords)),
     notes: line.notes,
-    needs: needsTable([line], 'What it needs', 'one'),
+    needs: needsTable([line], 'What it needs', 'one', trusted),
     cautions: line.cautions.map(cautionView),
     figures: figuresShown(line, now),
     stale: staleView(own, { routingId: line.routing_id, trusted: canAccept, back: to.operation(line.id) }),

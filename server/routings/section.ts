@@ -3,11 +3,13 @@ import { leftOffOf } from '../../db/left-off.ts';
 import type { OperationLine } from '../../db/operations.ts';
 import { changesSince, replan, type Today } from '../../db/replan.ts';
 import { openRoutingOf } from '../../db/routings.ts';
+import { keyWords } from '../../lib/routing/key-words.ts';
 import { needWords } from '../../lib/routing/needs.ts';
+import type { Need } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { dayOf } from '../forms/date-field.ts';
-import type { EmptyView, LinkView, TableView } from '../page.ts';
+import type { CellView, EmptyView, LinkView, TableView } from '../page.ts';
 import type { Visit } from '../visit.ts';
 import { leaveForm } from './leave-form.ts';
 import { staleView } from './stale-view.ts';
@@ -47,8 +49,15 @@ function minutesOf(lines: readonly OperationLine[]): string {
   return `${planned}${took}; ${done.length} of ${live.length} done.`;
 }
 
+/** What to do about a tool that is lacking. One of no kind is known by the words in its name: they are said, and typed beforehand. */
+function lackingCell(need: Need, trusted: boolean): CellView {
+  if (need.kind !== 'other') return cell('nothing yet');
+  const says = `nothing yet: any tool whose name holds ${keyWords(need.name).join(' and ')}`;
+  return trusted ? linkCell(`${says}. Add one`, to.toolNew('other', need.name)) : cell(says);
+}
+
 /** Every need of the work still to be done, once, in the order in which it is needed, and the tool that meets it. */
-export function needsTable(lines: readonly OperationLine[], title: string, of: 'one' | 'all'): TableView | null {
+export function needsTable(lines: readonly OperationLine[], title: string, of: 'one' | 'all', trusted: boolean): TableView | null {
   const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
   const all = open.flatMap((line) => line.needs.map((need) => ({ line, need, says: needWords(need.need) })));
   const once = all.filter((one, at) => all.findIndex(({ says }) => says === one.says) === at);
@@ -61,7 +70,7 @@ export function needsTable(lines: readonly OperationLine[], title: string, of: '
       cells: [
         cell(says),
         stateCell(need.tool_id === null ? { kind: 'waits', says: 'waited for' } : { kind: 'here', says: 'here' }),
-        need.tool_id === null ? cell('nothing yet') : linkCell(need.tool_name ?? '', to.tool(need.tool_id)),
+        need.tool_id === null ? lackingCell(need.need, trusted) : linkCell(need.tool_name ?? '', to.tool(need.tool_id)),
         ...(of === 'all' ? [cell(line.title)] : []),
       ],
     })),
@@ -127,7 +136,7 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today,
     stale: staleView(changesSince(today), { routingId: row.id, trusted: visit.trusted, back }),
     groups: bySetUp(lines),
     empty: lines.length === 0 && visit.trusted ? nothing(row) : null,
-    needs: needsTable(lines, 'Tooling it needs', 'all'),
+    needs: needsTable(lines, 'Tooling it needs', 'all', visit.trusted),
     leftOff: await leftOff(visit, row, lines, back),
     links: linksOf(visit, row, lines),
   };

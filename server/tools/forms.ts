@@ -21,7 +21,10 @@ const nameField = textField({ label: 'Name', hint: 'Empty: it is named after wha
 
 /** What every tool's form asks beside what its kind asks. */
 const commonFields = ({ kind, blunts }: KindForm) => ({
-  name: kind === 'other' ? required({ ...nameField, hint: 'As an operation asks for it: 1/4 BSF tap, test bar, dog' }) : nameField,
+  name:
+    kind === 'other'
+      ? required({ ...nameField, hint: 'With the words and sizes that an operation asks for: 1/4 BSF tap, test bar, dog' })
+      : nameField,
   wear: choiceField({ label: 'Condition', choices: blunts ? SHARPNESS : FITNESS }),
   keptIn: textField({ label: 'Kept in', hint: 'Drawer, box, rack', most: 80 }),
   owner: textField({ label: 'Belongs to', hint: 'Empty: this shop. A name makes it borrowed', most: 80 }),

@@ -37,9 +37,14 @@ export async function list(visit: Visit): Promise<Result> {
   return show('tools/list', listView(pages, visit.trusted));
 }
 
+const LONGEST_NAME = 120;
+
+/** A new tool; its name may come with the address, from where such a tool is waited for. */
 export async function ask(visit: Visit): Promise<Result> {
   const kind = kindOf(visit.params['kind']);
-  return show('tools/form', newView(kind, await usualUnit(visit.db), freshTyped(kind), {}));
+  const name = visit.query['name'];
+  const typed = typeof name === 'string' ? { ...freshTyped(kind), name: name.slice(0, LONGEST_NAME) } : freshTyped(kind);
+  return show('tools/form', newView(kind, await usualUnit(visit.db), typed, {}));
 }
 
 type Read =

@@ -25,7 +25,7 @@ test('a splined bore is bored to the tops of its splines, a keyed one to size, w
   const [keyway, mount, rough] = places(KEYED, 'keyway', 'mount', 'rough');
   expect(keyway).toBeLessThan(mount ?? 0);
   expect(mount).toBeLessThan(rough ?? 0);
-  expect(at(plan(KEYED), 'keyway').needs).toEqual([{ kind: 'other', name: 'broach or slotting tool for a keyway 0.2500 in wide' }]);
+  expect(at(plan(KEYED), 'keyway').needs).toEqual([{ kind: 'other', name: 'keyway tool, 0.2500 in wide (broach or slotting tool)' }]);
 });
 
 test('a plain bore asks for no keyway; there are no old teeth to turn through', () => {

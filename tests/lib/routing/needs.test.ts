@@ -22,6 +22,38 @@ describe('a cutter', () => {
   ])('%s', (_, tool, fits) => expect(meets(tool, no5)).toBe(fits));
 });
 
+describe('a tool of no kind', () => {
+  const keyway: Need = { kind: 'other', name: 'keyway tool, 0.2500 in wide (broach or slotting tool)' };
+  test.each([
+    ['Keyway broach 0.2500 in', true],
+    ['1/4 in KEYWAY BROACH, with guide', true],
+    ['slotting tool for keyways, 0.25', true],
+    ['keyway broach', false],
+    ['keyway broach 3/16 in', false],
+    ['keyway broach 0.25001 in', false],
+    ['0.2500 in drill', false],
+    ['broach or slotting tool', false],
+    ['', false],
+  ])('%s', (name, fits) => expect(meets({ id: 1, name, here: true, kind: 'other' }, keyway)).toBe(fits));
+
+  test('a word inside another word is none, and a mixed fraction is one size', () => {
+    const other = (name: string, need: string) => meets({ id: 1, name, here: true, kind: 'other' }, { kind: 'other', name: need });
+    expect(other('1/4 BSF taper plug', '1/4 BSF tap')).toBe(false);
+    expect(other('BSF tap, 1/4', '1/4 BSF tap')).toBe(true);
+    expect(other('reamer 1 1/4', 'reamer 1.2500')).toBe(true);
+    expect(other('reamer 1/4', 'reamer 1.2500')).toBe(false);
+  });
+
+  test('a need of small words alone is met by its own name only', () => {
+    const tool = { id: 1, name: 'The Tool', here: true, kind: 'other' } as const;
+    expect(meets(tool, { kind: 'other', name: 'the tool' })).toBe(true);
+    expect(meets({ ...tool, name: 'a dog' }, { kind: 'other', name: 'the tool' })).toBe(false);
+  });
+
+  test('lent out it meets nothing', () =>
+    expect(meets({ id: 1, name: 'keyway broach 0.25', here: false, kind: 'other' }, keyway)).toBe(false));
+});
+
 describe('a mandrel', () => {
   const plain = { ...mandrel, bore: { form: 'plain' as const, diameter: inches(1) } };
   test.each([

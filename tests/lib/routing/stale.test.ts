@@ -48,6 +48,20 @@ test('another spare: operations come and go', () => {
   expect(whatChanged(stored(now), plan()).removed).toEqual(['faces']);
 });
 
+test('a speed worked out otherwise is told only where another speed is to be set', () => {
+  const change = (worked: number, set?: number) =>
+    stored(plan()).map((one) => ({
+      ...one,
+      figures: one.figures.map((figure) => {
+        const to = figure.key === 'speedWorkedOut' ? worked : figure.key === 'speed' ? set : undefined;
+        return to === undefined || !('number' in figure.shown) ? figure : { ...figure, shown: { ...figure.shown, number: to } };
+      }),
+    }));
+  expect(whatChanged(change(3), plan()).figures).toEqual([]);
+  const both = whatChanged(change(3, 4), plan()).figures.filter(({ operation }) => operation === 'finish');
+  expect(both.map(({ figure }) => figure)).toEqual(['speed', 'speedWorkedOut']);
+});
+
 describe('the same in print is the same', () => {
   test('a nanometre less is no change, a tenth of a thousandth is', () => {
     expect(samePrint({ length: inches(3) }, { length: nanometres(inches(3) - 1) }, 'in')).toBe(true);

@@ -275,3 +275,10 @@ describe('what waited becomes ready', () => {
     expect(said(other)).not.toMatch(/operation/);
   });
 });
+
+it('a tool that is waited for by name comes with the name typed, cut to what a name may hold', async () => {
+  const name = 'keyway tool, 0.2500 in wide (broach or slotting tool)';
+  expect(typedIn(await bodyOf(`/tools/new/other?name=${encodeURIComponent(name)}`), 'name')).toBe(name);
+  expect(typedIn(await bodyOf(`/tools/new/other?name=${'x'.repeat(400)}`), 'name')).toHaveLength(120);
+  expect(typedIn(await bodyOf('/tools/new/other'), 'name')).toBe('');
+});
