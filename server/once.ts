@@ -7,7 +7,7 @@ const MARK = 'mark';
 const LONGEST_MARK = 64;
 
 /** A fresh one-time mark for a form, as its hidden field. */
-export const formMark = (): HiddenView => ({ name: MARK, value: randomBytes(12).toString('base64url') });
+export const formMark = (): HiddenView => ({ name: MARK, value: randomBytes(12).toString('hex') });
 
 /** The mark of a form, bound to the address that it was sent to, so that it never answers for another form. */
 function markOf({ body, address }: Visit): string | null {
