@@ -87,7 +87,7 @@ const wrapped = <T>(field: Field<T>, wrap: (value: T) => Value): Field<Value> =>
 
 /** The box for a figure typed over: of the kind that the figure is. */
 export function valueField({ figure, computed }: StoredFigure): Field<Value> {
-  const asked = { label: 'It shall be', hint: 'What was worked out stays beside it.' };
+  const asked = { label: 'The figure that shall stand', hint: 'What was worked out stays beside it.' };
   if ('length' in computed)
     return wrapped(lengthField({ ...asked, unit: figure.unit, limits: FAR[figure.unit] }), ({ length }) => ({ length }));
   if ('angle' in computed) return wrapped(angleField({ ...asked, limits: { least: 0, most: 360 } }), (angle) => ({ angle }));

@@ -6,7 +6,7 @@ import { conflictView } from '../forms/conflict.ts';
 import { type Fields, type FormRead, readForm, type Typed } from '../forms/form.ts';
 import type { LinkView } from '../page.ts';
 import { type Result, show, type Visit } from '../visit.ts';
-import { measureFields, minutesField, outsideLimits, readingsIn, typedNow } from './measured.ts';
+import { measureFields, minutesField, notMeasured, outsideLimits, readingsIn, typedNow } from './measured.ts';
 import { operationView, revOf } from './operation-view.ts';
 import { openOperation, type Work } from './work.ts';
 
@@ -71,7 +71,7 @@ export const done = (visit: Visit): Promise<Result> =>
     to.operationDone,
     async ({ line }, readings, minutes) => {
       await markDone(visit.db, line.id, line.rev, { on: visit.now, minutes, measured: readings });
-      return 'Done.';
+      return ['Done.', notMeasured(line, readings)].filter((part) => part !== '').join(' ');
     },
     ({ today, at }) => {
       const next = today.lines.slice(at + 1).find(({ state }) => state !== 'done' && state !== 'struck out');

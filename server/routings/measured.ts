@@ -47,11 +47,17 @@ const words = (value: Value, unit: LengthUnit): string => {
   return `${printed.text} ${printed.unit}`;
 };
 
+/** A run-out, a shift or lash may be nothing; a diameter, a span or a bore is always something. */
+const LEAST_SIZE: Readonly<Record<LengthUnit, number>> = { in: 0.01, mm: 0.25 };
+const mayBeNothing = ({ low, high }: Measure): boolean => high !== null && (low === null || low === 0);
+
 function measureField({ measure, stored }: Measurable): Field<TypedLength | null> {
   const { unit } = stored.figure;
   const last = stored.measured ? `read ${words(stored.measured, unit)}; type again to change it` : '';
   const hint = [limitsOf(measure, unit), last].filter((part) => part !== '').join(' · ');
-  return optional(lengthField({ label: measure.name, hint, unit, limits: { least: 0, most: MOST[unit] } }));
+  return optional(
+    lengthField({ label: measure.name, hint, unit, limits: { least: mayBeNothing(measure) ? 0 : LEAST_SIZE[unit], most: MOST[unit] } }),
+  );
 }
 
 const MOST_MINUTES = 100_000;
@@ -94,6 +100,12 @@ export const outsideLimits = (line: OperationLine, values: Values): string[] =>
     const verdict = typed ? verdictOf(measure, typed.length) : null;
     return verdict && !verdict.within ? [`${measure.name}: ${verdict.says}`] : [];
   });
+
+/** What could have been written down and never was, in words; '' when all of it is there. */
+export function notMeasured(line: OperationLine, now: readonly MeasuredNow[]): string {
+  const left = measurable(line).filter(({ stored }) => !stored.measured && !now.some(({ figure }) => figure === stored.key));
+  return left.length === 0 ? '' : `Not measured: ${left.map(({ measure }) => measure.name).join('; ')}.`;
+}
 
 /** What has been measured at an operation, against its limits; null while nothing was. */
 export function measuredTable(line: OperationLine): TableView | null {

@@ -65,15 +65,29 @@ describe('an operation on its page', () => {
     expect((await line(first, 'blank')).done_on).toBeNull();
   });
 
-  it.each(['emoji 🛠', '-1', '1e9', '<script>', '3.0.0', '99999'])('%s in a box for a size: 422, as typed, nothing saved', async (text) => {
+  it('a root of nothing is no reading; a run-out of nothing is one; what was not measured is named', async () => {
     const { first, line, post } = await firstStory();
-    const blank = await line(first, 'blank');
-    const sent = await post(`/operations/${blank.id}/done`, { rev: String(blank.rev), 'm-outside': text, minutes: 'soon' });
-    expect(sent.statusCode).toBe(422);
-    expect(sent.body).toContain(`value="${text.replaceAll('<', '&lt;').replaceAll('>', '&gt;')}"`);
-    expect(sent.body).toContain('value="soon"');
-    expect(await line(first, 'blank')).toMatchObject({ rev: blank.rev, done_on: null });
+    const sound = await line(first, 'sound');
+    const nothing = await post(`/operations/${sound.id}/measured`, { rev: String(sound.rev), 'm-oldRoot': '0' });
+    expect(nothing.statusCode).toBe(422);
+    expect(nothing.body).toContain('Nothing is saved yet');
+    const done = await post(`/operations/${sound.id}/done`, { rev: String(sound.rev), 'm-runOut': '0' });
+    expect(done.statusCode).toBe(303);
+    expect(decodeURIComponent(decodeURIComponent(String(done.headers['set-cookie'])))).toContain('Not measured: Old root diameter');
   });
+
+  it.each(['emoji 🛠', '0', '-1', '1e9', '<script>', '3.0.0', '99999'])(
+    '%s in a box for a size: 422, as typed, nothing saved',
+    async (text) => {
+      const { first, line, post } = await firstStory();
+      const blank = await line(first, 'blank');
+      const sent = await post(`/operations/${blank.id}/done`, { rev: String(blank.rev), 'm-outside': text, minutes: 'soon' });
+      expect(sent.statusCode).toBe(422);
+      expect(sent.body).toContain(`value="${text.replaceAll('<', '&lt;').replaceAll('>', '&gt;')}"`);
+      expect(sent.body).toContain('value="soon"');
+      expect(await line(first, 'blank')).toMatchObject({ rev: blank.rev, done_on: null });
+    },
+  );
 
   it('two devices: the second gets both versions, and nothing of the first is lost', async () => {
     const { first, line, post } = await firstStory();
