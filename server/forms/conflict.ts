@@ -16,12 +16,16 @@ export type TwoVersions = {
   readonly hidden: readonly HiddenView[];
 };
 
+/** A bare number is in the unit of its box. */
+const withUnit = ({ unit }: Field<unknown>, text: string): string =>
+  unit !== '' && /^[\d.,]+$/.test(text.trim()) ? `${text} ${unit}` : text;
+
 /** What was typed, in words. */
 function inWords(field: Field<unknown>, text: string): string {
   if (field.kind === 'tick') return text === 'yes' ? 'yes' : 'no';
   if (text.trim() === '') return 'nothing';
   const chosen = field.choices.find(([value]) => value === text);
-  return chosen ? chosen[1] : text;
+  return chosen ? chosen[1] : withUnit(field, text);
 }
 
 const tidy = (text: string): string => text.replace(/\r\n/g, '\n').trim();

@@ -95,8 +95,11 @@ function doneWords(one: OperationKept): string {
   return `${one.setUp} · ${when} · ${took}`;
 }
 
+/** Seen before it is opened: this operation was never marked done. */
+const leftOut = ({ struck, doneOn }: OperationKept): string => (struck ? ' · struck out' : doneOn ? '' : ' · not marked done');
+
 const doneView = (one: OperationKept, at: number): DoneView => ({
-  title: `${at + 1}. ${one.title}`,
+  title: `${at + 1}. ${one.title}${leftOut(one)}`,
   says: doneWords(one),
   figures: one.figures.map((figure) => figureOf(figure, String(at + 1))),
   notes: one.notes,
@@ -118,7 +121,7 @@ function factsOf(record: MadeRecord, sheet: MadeSheet | null, trusted: boolean) 
     fact('Finished', dayOf(record.finished_on)),
     fact('Time', timeWords(record.minutes)),
     ...(trusted ? [fact('Cost', moneyWords(record.cost_cents))] : []),
-    ...(record.item_id === null ? [] : [fact('Result', 'the thing itself', to.item(record.item_id))]),
+    ...(record.item_id === null ? [] : [fact('Now', gear ? `wheel of ${gear.teeth} teeth` : record.part_name, to.item(record.item_id))]),
   ];
 }
 

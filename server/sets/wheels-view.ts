@@ -102,7 +102,7 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
     cells: [
       linkCell(`${spare.gear.teeth} teeth`, to.item(item.id)),
       stateCell(overState(wheel)),
-      cell('no place'),
+      cell('no mark'),
       cell(`drawer ${item.id}`),
       cell([becomes ? `${proposed} the ${becomes.teeth}` : 'over', ...toMind(wheel)].join('; ')),
     ],
