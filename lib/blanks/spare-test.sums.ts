@@ -72,12 +72,12 @@ function roomFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<R
       join`(${terms.oldOutside} − ${outside}) ÷ 2`,
     ),
     throughTeeth: lengthFigure(
-      says('of it through the old teeth', 'v'),
+      says('Of it through the old teeth', 'v'),
       perSide(oldOutside, root.root),
       unit,
       join`(${terms.oldOutside} − ${terms.root}) ÷ 2`,
     ),
-    solid: lengthFigure(says('the rest solid', 's'), perSide(root.root, sizes.outside), unit, join`(${terms.root} − ${outside}) ÷ 2`),
+    solid: lengthFigure(says('The rest solid', 's'), perSide(root.root, sizes.outside), unit, join`(${terms.root} − ${outside}) ÷ 2`),
   };
 }
 

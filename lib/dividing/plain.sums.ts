@@ -4,6 +4,7 @@ import type { Head, Plate } from '../tooling/tooling.ts';
 import type { IndexMove } from '../values/move.ts';
 import type { Ratio } from '../values/ratio.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
+import { CLAMP } from './clamp.ts';
 import { type CircleThatServes, circlesThatServe, sectorHoles, turnsMade, turnsPerDivision } from './plain.formulas.ts';
 import { whereOn } from './where-on.ts';
 import { whyNoCircle } from './why-not.ts';
@@ -170,7 +171,7 @@ const saysWhere = ({ divisions }: PlainAsked, { plate, side, move }: CircleThatS
     : `${divisions} divisions on the ${move.circle} circle of ${whereOn(plate, side)}.`;
 
 function cautionsFor({ plate, move }: CircleThatServes): Caution[] {
-  const clamp: Caution = { name: 'Clamp', says: 'Spindle clamp off before cranking, on before cutting.', weight: 'beware', about: 'crank' };
+  const clamp: Caution = { ...CLAMP, about: 'crank' };
   const back: Caution = {
     name: 'Overshoot',
     says: 'Gone past the hole: back beyond the lash, then up to it again.',

@@ -1,4 +1,6 @@
+import { CLAMP } from '../dividing/clamp.ts';
 import type { Caution } from '../figure/figure.ts';
+import { BY_HAND } from '../turning/truing.sums.ts';
 
 /** One line each, shown where the hand is. They stand under the machine's maker, local rules and licensed trades. */
 export const CAUTIONS = {
@@ -19,13 +21,13 @@ export const CAUTIONS = {
     says: 'Wear a mask, use no air line. Old stuff may hold asbestos: when in doubt leave it alone.',
     weight: 'danger',
   },
-  fourJaw: { name: 'Truing', says: 'Turn the chuck by hand with the key; key out before power.', weight: 'danger' },
+  fourJaw: BY_HAND,
   milling: {
     name: 'Milling',
     says: 'Hands and brush away from the cutter; feed against its pull; carry cutters in a rag.',
     weight: 'beware',
   },
-  dividing: { name: 'Dividing', says: 'Spindle clamp off before you crank, on before you cut.', weight: 'beware' },
+  dividing: CLAMP,
   burrs: { name: 'Burrs', says: 'Burred edges cut like razors. File only with the machine stopped.', weight: 'beware' },
   hardening: {
     name: 'Hardening',

@@ -79,7 +79,7 @@ export function touch(job: Job, after: readonly string[]): PlannedOperation {
     figures: {
       depth: depth.figure,
       wholeDepth: depth.whole,
-      dial: depthDial(job, depth.now, 'dial from touching, full depth'),
+      dial: depthDial(job, depth.now, 'Dial from touching, full depth'),
       chordalAddendum: withFrom(chordal.chordalAddendum, { Dm: outside.from }),
       chordalThickness: chordal.chordalThickness,
       ...backlashFigures(job),
@@ -98,7 +98,7 @@ function roughFigures(job: Job, depth: Standing): Record<string, Figure> {
     const size = ofUnit(roughDepth(inUnit(depth.length, job.unit), i + 1, rounds), job.unit);
     const which = rounds === 1 ? '' : `, round ${i + 1}`;
     const figure: Figure = {
-      name: `depth to rough to${which}`,
+      name: `Depth to rough to${which}`,
       symbol: 'Hr',
       value: { length: size },
       unit: job.unit,
@@ -117,7 +117,7 @@ function roughFigures(job: Job, depth: Standing): Record<string, Figure> {
         depthDial(
           job,
           lengthRead(job.readings, 'rough', `rough${i + 1}`) ?? { length: size, from: 'worked out' },
-          `dial from touching, roughing${which}`,
+          `Dial from touching, roughing${which}`,
         ),
       ],
     ];
@@ -144,7 +144,7 @@ export function rough(job: Job, after: string): PlannedOperation {
       ...(crank ? { crank } : {}),
       ...roughFigures(job, depth),
       ...speed.figures,
-      ...(time ? { cutTime: time.cutTime, roughTime: { ...time.gearTime, name: 'time of roughing all round' } } : {}),
+      ...(time ? { cutTime: time.cutTime, roughTime: { ...time.gearTime, name: 'Time of roughing all round' } } : {}),
     },
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material), ...speed.cautions],
@@ -196,7 +196,7 @@ function feedFigures(job: Job): Record<string, Figure> {
   const shown = { feedWhenLarge: { ...withFrom(example.stillToFeed, { Wr: 'guess' }), name }, feedPerSpan: example.feedPerSpan };
   if (found?.from !== 'measured') return shown;
   const now = feed(found.length);
-  const dial = depthDial(job, standing({}, '', '', now.stillToFeed), 'dial on by, from where it stands');
+  const dial = depthDial(job, standing({}, '', '', now.stillToFeed), 'Dial on by, from where it stands');
   return { ...shown, stillToFeed: now.stillToFeed, feedDial: dial, thickBy: now.thickness };
 }
 
@@ -240,7 +240,7 @@ export function finish(job: Job, after: string): PlannedOperation {
     figures: {
       ...(crank ? { crank } : {}),
       ...speed.figures,
-      ...(time ? { cutTime: time.cutTime, finishTime: { ...time.gearTime, name: 'time of finishing all round' } } : {}),
+      ...(time ? { cutTime: time.cutTime, finishTime: { ...time.gearTime, name: 'Time of finishing all round' } } : {}),
     },
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material), ...speed.cautions],

@@ -25,7 +25,7 @@ const UNKNOWN_STEEL: Caution = {
 };
 
 const noDiameter = (job: Job): MillSpeed => ({
-  figures: { speed: notKnown('speed to set', 'no', 'measure the diameter of the cutter first', job.shopUnit) },
+  figures: { speed: notKnown('Speed to set', 'no', 'measure the diameter of the cutter first', job.shopUnit) },
   cautions: [
     { name: 'No speed yet', says: 'The speed hangs on the diameter of the cutter: measure it.', weight: 'beware', about: 'speed' },
   ],

@@ -101,7 +101,7 @@ function towardsMiddle(job: Job): Record<string, Figure> {
   if (width === null)
     return {
       travel: notKnown(
-        'from touching the side to the middle',
+        'From touching the side to the middle',
         's',
         'measure the width of the cutter: half of it, half the blank, and the paper',
         job.unit,
@@ -112,7 +112,7 @@ function towardsMiddle(job: Job): Record<string, Figure> {
   const from: Record<string, From> = { D: outside.from, w: 'typed' };
   return {
     travel: withFrom(answer.figures.travel, from),
-    dial: { ...answer.figures.move, name: 'dial from touching to the middle', note: 'One way all through, from 0 where it touched.' },
+    dial: { ...answer.figures.move, name: 'Dial from touching to the middle', note: 'One way all through, from 0 where it touched.' },
   };
 }
 

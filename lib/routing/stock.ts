@@ -88,7 +88,7 @@ function boreFigure(job: Job, bore: Bore): Figure {
 export function facingSpeed(job: Job, across: Length, chuck: Chuck | null): Pick<LatheSpeed, 'figures' | 'cautions'> {
   const { figures, cautions } = latheSpeed(job, { operation: '', diameter: across, cut: 'turning', passes: null, chuck });
   const speed = figures['speed'];
-  return { figures: speed ? { facingSpeed: { ...speed, name: 'speed to set for facing' } } : {}, cautions };
+  return { figures: speed ? { facingSpeed: { ...speed, name: 'Speed to set for facing' } } : {}, cautions };
 }
 
 /** Faced, drilled and bored in one chucking: everything after goes from the bore. */

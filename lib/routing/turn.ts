@@ -80,7 +80,7 @@ function throughTeeth(job: Job, turning: Turning, { figures }: Plan, cautions: r
         turnOff: stated(figures.turnOffPerSide, turning),
         throughTeeth: stated(figures.throughTeeth, turning),
         passes: figures.passesThrough,
-        dial: dialTo(job, turning, to, 'dial from touching the tips, to the old roots'),
+        dial: dialTo(job, turning, to, 'Dial from touching the tips, to the old roots'),
         ...cut.figures,
       },
       needs: turning.needs,
@@ -112,7 +112,7 @@ function solid(job: Job, turning: Turning, { figures }: Plan, after: string): Pl
       solid: stated(figures.solid, turning),
       passes: figures.passesSolid,
       roughTo: figures.roughTo,
-      dial: dialTo(job, turning, rough, 'dial from touching the old outside, to rough size'),
+      dial: dialTo(job, turning, rough, 'Dial from touching the old outside, to rough size'),
       ...cut.figures,
     },
     measures: [
@@ -145,7 +145,7 @@ function halfWay(job: Job, from: { length: Length; from: From }, wanted: Length)
   const unit = job.shopUnit;
   const stand = givenLength('M', 'diameter after roughing', from.length, unit, from.from);
   return {
-    name: 'after the first last cut',
+    name: 'After the first last cut',
     symbol: 'dm',
     value: { length: half(add(from.length, wanted)) },
     unit,
@@ -162,8 +162,8 @@ function lastCuts(job: Job, turning: Turning, { figures }: Plan): PlannedOperati
   const between = halfWay(job, rough, wanted);
   const mid = lengthRead(job.readings, key, 'halfWay') ?? standing({}, '', '', between);
   const from = (of: From): Record<string, From> => ({ T: of });
-  const first = cutMove(job, rough.length, wanted, 2, 'dial for the first last cut');
-  const second = cutMove(job, mid.length, wanted, 1, 'dial for the second last cut');
+  const first = cutMove(job, rough.length, wanted, 2, 'Dial for the first last cut');
+  const second = cutMove(job, mid.length, wanted, 1, 'Dial for the second last cut');
   const cut = latheSpeed(job, { operation: key, diameter: wanted, cut: 'turning', finish: true, passes: 2 });
   return operation({
     key,
@@ -210,7 +210,7 @@ export function faceOff(job: Job, is: Length | null, after: string): readonly Pl
   const { face, shopUnit: unit } = job;
   if (is === null || face === null || is - face <= SAME_WITHIN) return [];
   const off: Figure = {
-    name: 'to face off in all',
+    name: 'To face off in all',
     symbol: 'x',
     value: { length: subtract(is, face) },
     unit,

@@ -17,7 +17,7 @@ const half: Given = { symbol: 'k', name: 'work off-centre or jaws out', value: {
 
 /** The limit with its working: the maker's speed, or the rim speed of an iron body of unknown make. */
 export function chuckLimitFigure(chuck: Body | null, offCentre: boolean, unit: LengthUnit): Figure {
-  const base = { name: 'highest speed of the chuck', symbol: 'nc', unit };
+  const base = { name: 'Highest speed of the chuck', symbol: 'nc', unit };
   if (!chuck) return { ...base, value: { words: 'no chuck' }, formula: '', source: 'no chuck in this set-up', given: [] };
   const value = { number: chuckLimit(chuck, offCentre), unit: 'rev/min', places: 0 };
   if (chuck.topSpeedRpm !== null) {

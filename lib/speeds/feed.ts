@@ -25,7 +25,7 @@ export function offerFeed(asked: { material: Material; kind: FeedKind; feeds: re
   const offered = (highestNotAbove(asked.feeds, feed) ?? lowestOf(asked.feeds)) as Length | null;
   const per = asked.kind === 'gear cutter' ? 'a minute' : 'a turn';
   return {
-    name: `feed ${per}`,
+    name: `Feed ${per}`,
     symbol: 'f',
     value: { length: offered ?? feed },
     unit: asked.unit ?? 'in',

@@ -60,7 +60,7 @@ function computedFigure(asked: SpeedAsked, wanted: Wanted, unit: LengthUnit): Fi
   const per = unit === 'in' ? 12 : 1000;
   const slow: Given = { symbol: 's', name: wanted.why, value: { number: wanted.slower, unit: '', places: 1 }, from: 'guess' };
   return {
-    name: 'speed worked out',
+    name: 'Speed worked out',
     symbol: 'n',
     value: perMinute(n),
     unit,
@@ -88,7 +88,7 @@ function offeredFigure(asked: SpeedAsked, { offered, lowest, limit, byChuck }: C
   const has = [...asked.machine.speedsRpm].sort((a, b) => a - b).map((n) => printShort(n, 1));
   const over = offered === null && lowest !== null ? { error: perMinute(lowest - limit) } : {};
   return {
-    name: 'speed to set',
+    name: 'Speed to set',
     symbol: 'no',
     value: offered === null ? { words: says } : perMinute(offered, Number.isInteger(offered) ? 0 : 1),
     unit,
@@ -104,7 +104,7 @@ function surfaceFigure(asked: SpeedAsked, { offered, lowest }: Choice, unit: Len
   const n = offered ?? lowest;
   const words = unit === 'in' ? 'ft/min' : 'm/min';
   const base = {
-    name: 'surface speed at that',
+    name: 'Surface speed at that',
     symbol: 'vo',
     unit,
     source: 'Jones, Turning and Boring, 1914, "Rules for calculating cutting speeds"',

@@ -46,7 +46,7 @@ export function timeOfPass(asked: PassAsked): Answer<'feedRate' | 'passTime' | '
     from: asked.returnMinutes === undefined ? 'guess' : 'typed',
   };
   const feedRate: Figure = {
-    name: 'feed a minute',
+    name: 'Feed a minute',
     symbol: 'f',
     value: { number: f, unit: `${unit}/min`, places: 3 },
     unit,
@@ -55,7 +55,7 @@ export function timeOfPass(asked: PassAsked): Answer<'feedRate' | 'passTime' | '
     given: [feed, speed],
   };
   const passTime: Figure = {
-    name: 'time of one pass',
+    name: 'Time of one pass',
     symbol: 't',
     value: minutes(minutesAtFeed(L, f), 2),
     unit,
@@ -65,7 +65,7 @@ export function timeOfPass(asked: PassAsked): Answer<'feedRate' | 'passTime' | '
   };
   const all = passes * (minutesAtFeed(L, f) + returnMinutes);
   const allPasses: Figure = {
-    name: 'time of all passes',
+    name: 'Time of all passes',
     symbol: 'T',
     value: minutes(all),
     unit,
@@ -126,8 +126,8 @@ function strokeFigures(asked: GearTimeAsked, { A, O, L, unit }: Stroke): { appro
   const note = asked.overrun ? 'Overrun as typed.' : 'Overrun as long as the approach: the cutter leaves clear of the blank.';
   const base = { unit, source: SHARMA };
   return {
-    approach: { ...base, name: 'approach of the cutter', symbol: 'A', value: { length: A }, formula: '√(h × (D − h))', given: [h, D] },
-    travel: { ...base, name: 'travel of one cut', symbol: 'L', value: { length: L }, formula: 'F + A + O', given: parts, note },
+    approach: { ...base, name: 'Approach of the cutter', symbol: 'A', value: { length: A }, formula: '√(h × (D − h))', given: [h, D] },
+    travel: { ...base, name: 'Travel of one cut', symbol: 'L', value: { length: L }, formula: 'F + A + O', given: parts, note },
   };
 }
 
@@ -159,9 +159,9 @@ export function timeOfGear(asked: GearTimeAsked): Answer<'approach' | 'travel' |
   const derived = 'derived: every tooth is cut and indexed once in each round';
   const figures = {
     ...strokeFigures(asked, stroke),
-    cutTime: time('time of one cut', 't', minutesAtFeed(l, f), 2, 'L ÷ f', [L, feed], SHARMA),
-    cutting: time('time in the cut', 'Tc', cut, 0, 'N × r × L ÷ f', [N, r, L, feed], derived),
-    gearTime: time('time of the gear', 'T', all, 0, 'N × r × (L ÷ f + i)', [N, r, L, feed, i], derived),
+    cutTime: time('Time of one cut', 't', minutesAtFeed(l, f), 2, 'L ÷ f', [L, feed], SHARMA),
+    cutting: time('Time in the cut', 'Tc', cut, 0, 'N × r × L ÷ f', [N, r, L, feed], derived),
+    gearTime: time('Time of the gear', 'T', all, 0, 'N × r × (L ÷ f + i)', [N, r, L, feed, i], derived),
   };
   return { figures, cautions: [] };
 }

@@ -44,7 +44,7 @@ export function centralMove(asked: CentralAsked): Answer<'travel' | 'move'> {
   const size = centralTravel(inUnit(asked.blankDiameter, unit), inUnit(asked.cutterWidth, unit), inUnit(paper, unit));
   const length = ofUnit(size, unit);
   const travel: Figure = {
-    name: 'from touching the side to the middle',
+    name: 'From touching the side to the middle',
     symbol: 's',
     value: { length },
     unit,
@@ -89,7 +89,7 @@ export function centralProof(asked: CentralProofAsked): Answer<'error' | 'lean' 
   const shift = givenLength('s', 'shift of the gash', asked.shift, unit, 'measured');
   const radius = givenLength('R', 'pitch radius', asked.pitchRadius, unit, 'worked out');
   const error: Figure = {
-    name: 'cutter off centre',
+    name: 'Cutter off centre',
     symbol: 'e',
     value: { length: e },
     unit,
@@ -100,7 +100,7 @@ export function centralProof(asked: CentralProofAsked): Answer<'error' | 'lean' 
     note: 'Move the table by this, away from the side to which the first gash lies; then gash and turn about again.',
   };
   const lean: Figure = {
-    name: 'every tooth leans',
+    name: 'Every tooth leans',
     symbol: 'q',
     value: { angle: radians(leanOfTeeth(offCentre(s), R)) },
     unit,

@@ -76,7 +76,7 @@ function leftFigure(asked: DialAsked, line: number): Figure {
   const left = nanometres(move - line * perDivision(dial, counted));
   const factor = counted === dial.reads ? '' : dial.reads === 'travel' ? '2 × ' : '0.5 × ';
   return {
-    name: counted === 'diameter' ? 'metal left on the diameter at that line' : 'travel left at that line',
+    name: counted === 'diameter' ? 'Metal left on the diameter at that line' : 'Travel left at that line',
     symbol: 'x',
     value: { length: left },
     unit: dial.unit,
@@ -109,7 +109,7 @@ export function dialMove(asked: DialAsked): Answer<DialKey> {
   const figures = {
     divisions: {
       ...base,
-      name: 'divisions from zero',
+      name: 'Divisions from zero',
       symbol: 'n',
       value: { number: n, unit: 'divisions', places: 2 },
       formula: `T${factorOf(counted, dial.reads)} ÷ d`,
@@ -117,7 +117,7 @@ export function dialMove(asked: DialAsked): Answer<DialKey> {
     },
     move: {
       ...base,
-      name: 'dial from zero',
+      name: 'Dial from zero',
       symbol: 'm',
       value: { dial: readable(n, dial.perTurn) },
       formula: `T${factorOf(counted, dial.reads)} ÷ d ÷ q`,
@@ -126,7 +126,7 @@ export function dialMove(asked: DialAsked): Answer<DialKey> {
     },
     line: {
       ...base,
-      name: 'nearest lower line',
+      name: 'Nearest lower line',
       symbol: 'mk',
       value: { dial: dialMoveOf(line, dial.perTurn) },
       formula: '',

@@ -70,7 +70,7 @@ export function nextDialMove(asked: NextMoveAsked): Answer<NextMoveKey> {
   const now = nanometres(done ? 0 : (measured - wanted) / cuts);
   const { move, line, left } = dialMove({ move: now, counted: 'diameter', dial, lash: asked.lash ?? null, from: 'measured' }).figures;
   const off: Figure = {
-    name: 'over size, on the diameter',
+    name: 'Over size, on the diameter',
     symbol: 'x',
     value: { length: nanometres(measured - wanted) },
     unit: dial.unit,
@@ -81,7 +81,7 @@ export function nextDialMove(asked: NextMoveAsked): Answer<NextMoveKey> {
   return {
     figures: {
       off,
-      move: { ...move, name: cuts > 1 && !done ? `dial on for this cut, one of ${cuts} equal ones` : 'dial on from here' },
+      move: { ...move, name: cuts > 1 && !done ? `Dial on for this cut, one of ${cuts} equal ones` : 'Dial on from here' },
       line,
       left,
     },

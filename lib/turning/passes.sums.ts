@@ -107,16 +107,16 @@ function sideFigures(
     ...(note ? { note } : {}),
   });
   return {
-    turnOffPerSide: figure('to turn off, a side', 'h', perSide(Do, Dn), '(D − d) ÷ 2', [D, d]),
+    turnOffPerSide: figure('To turn off, a side', 'h', perSide(Do, Dn), '(D − d) ÷ 2', [D, d]),
     throughTeeth: figure(
-      'of it over the gaps of the old teeth',
+      'Of it over the gaps of the old teeth',
       'ht',
       perSide(Do, Math.max(root, Dn)),
       '(D − max(R, d)) ÷ 2',
       [D, R, d],
       asked.oldRoot === null ? 'No old teeth.' : 'Slower: an interrupted cut.',
     ),
-    solid: figure('of it solid', 'hs', Math.max(0, perSide(root, Dn)), 'max(0, R − d) ÷ 2', [R, d]),
+    solid: figure('Of it solid', 'hs', Math.max(0, perSide(root, Dn)), 'max(0, R − d) ÷ 2', [R, d]),
   };
 }
 
@@ -150,8 +150,8 @@ function passFigures(asked: TurningAsked, { stages, p, depth, unit }: Staged): R
     given: [givenLength('t', 'depth of it, a side', ofUnit(perSide(from, to), unit), unit, 'worked out'), per],
   });
   return {
-    passesThrough: passes('passes over the gaps', 'nt', stages.start, stages.root),
-    passesSolid: passes('passes solid', 'ns', stages.root, stages.rough),
+    passesThrough: passes('Passes over the gaps', 'nt', stages.start, stages.root),
+    passesSolid: passes('Passes solid', 'ns', stages.root, stages.rough),
   };
 }
 
@@ -160,12 +160,12 @@ function lastFigures(asked: TurningAsked, d: Given, { stages, unit }: Staged): R
   const c = givenLength('c', 'left for the last cuts, off the diameter', left, unit, asked.lastOff ? 'typed' : 'guess');
   const cut = ofUnit((stages.rough - stages.end) / LAST_CUTS, unit);
   const base = { unit, source: rule };
-  const named = { name: 'dial for each last cut', symbol: 'ml' };
+  const named = { name: 'Dial for each last cut', symbol: 'ml' };
   const note = 'Measure before each of the two and after.';
   return {
     roughTo: {
       ...base,
-      name: 'rough to, then measure',
+      name: 'Rough to, then measure',
       symbol: 'dr',
       value: { length: ofUnit(stages.rough, unit) },
       formula: 'd + c',
@@ -173,7 +173,7 @@ function lastFigures(asked: TurningAsked, d: Given, { stages, unit }: Staged): R
     },
     lastCuts: {
       ...base,
-      name: 'each of the two last cuts, off the diameter',
+      name: 'Each of the two last cuts, off the diameter',
       symbol: 'cl',
       value: { length: cut },
       formula: 'c ÷ 2',

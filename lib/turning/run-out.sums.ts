@@ -28,28 +28,28 @@ type Effect = Pick<Figure, 'name' | 'symbol' | 'formula' | 'source' | 'note'>;
 
 const EFFECTS: Readonly<Record<RunOutKey, Effect>> = {
   eccentricity: {
-    name: 'eccentricity',
+    name: 'Eccentricity',
     symbol: 'e',
     formula: 't ÷ 2',
     source: 'derived: the extremes lie e to either side',
     note: 'Half the reading.',
   },
   lashSwing: {
-    name: 'lash swings, tightest to loosest',
+    name: 'Lash swings, tightest to loosest',
     symbol: 'j',
     formula: '2 × t × tan(a)',
     source: 'derived: 2 tan a of circular lash for each unit of centre distance, over a full swing of t',
     note: 'Along the pitch circle, once a turn. Set the lash at the tightest spot of a full round.',
   },
   divisionWander: {
-    name: 'division wanders',
+    name: 'Division wanders',
     symbol: 'w',
     formula: 't',
     source: 'derived: e one way and e the other',
     note: 'Middles of the teeth, peak to peak along the pitch circle: the ratio drifts to and fro once a turn.',
   },
   flankWander: {
-    name: 'one flank wanders',
+    name: 'One flank wanders',
     symbol: 'wf',
     formula: 't ÷ cos(a)',
     source: 'derived: a leaning flank adds the radial shift × tan a',

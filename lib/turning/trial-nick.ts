@@ -25,7 +25,7 @@ export function trialNick(teeth: number, unit: LengthUnit = 'in'): Answer<'nicks
   return {
     figures: {
       nicks: {
-        name: 'nicks',
+        name: 'Nicks',
         symbol: 'n',
         value: { count: teeth + 1 },
         unit,
@@ -33,7 +33,7 @@ export function trialNick(teeth: number, unit: LengthUnit = 'in'): Answer<'nicks
         source,
         given: [{ symbol: 'N', name: 'teeth', value: { count: teeth }, from: 'typed' }],
       },
-      depth: { name: 'depth of a nick', symbol: 'h', value: { length: inches(NICK_DEPTH_IN) }, unit, formula: '', source, given: [] },
+      depth: { name: 'Depth of a nick', symbol: 'h', value: { length: inches(NICK_DEPTH_IN) }, unit, formula: '', source, given: [] },
     },
     cautions: [],
     says: trialNickSteps(teeth).join(' '),

@@ -23,7 +23,12 @@ export const TRUE_ENOUGH_IN = 0.001;
 /** A chuck that nobody has measured counts as this much full indicator reading: judgement. */
 const UNMEASURED_CHUCK_IN = 0.005;
 
-const CAUTION: Caution = { name: 'by hand', says: 'Turn the chuck by hand with the key; key out before power.', weight: 'danger' };
+/** Said wherever work is trued in a four-jaw. */
+export const BY_HAND = {
+  name: 'Truing',
+  says: 'Turn the chuck by hand with the key; key out before power.',
+  weight: 'danger',
+} as const satisfies Caution;
 const source = 'Thomas Industrial Library, "Centering work in four-jaw chucks": each move half the difference read';
 
 function pairFigures(names: readonly [string, string], a: Length, b: Length, unit: LengthUnit): readonly [Figure, Figure] {
@@ -39,7 +44,7 @@ function pairFigures(names: readonly [string, string], a: Length, b: Length, uni
   return [
     {
       ...base,
-      name: `difference, jaws ${names[0]} and ${names[1]}`,
+      name: `Difference, jaws ${names[0]} and ${names[1]}`,
       symbol: 'x',
       value: { length: ofUnit(Math.abs(x - y), unit) },
       formula: 'max(a, b) − min(a, b)',
@@ -47,7 +52,7 @@ function pairFigures(names: readonly [string, string], a: Length, b: Length, uni
     },
     {
       ...base,
-      name: `move, jaws ${names[0]} and ${names[1]}`,
+      name: `Move, jaws ${names[0]} and ${names[1]}`,
       symbol: 'm',
       value: { length: ofUnit(jawMove(x, y), unit) },
       formula: '(max(a, b) − min(a, b)) ÷ 2',
@@ -59,7 +64,7 @@ function pairFigures(names: readonly [string, string], a: Length, b: Length, uni
 
 function keyFigure(move: Length, lead: Length | null, unit: LengthUnit): Figure {
   const base = {
-    name: 'turn of the key for the larger move',
+    name: 'Turn of the key for the larger move',
     symbol: 's',
     unit,
     source: 'derived: the move over the lead of the jaw screw',
@@ -89,7 +94,7 @@ export function fourJawTruing(asked: TruingAsked): Answer<TruingKey> {
   const [x, y] = [Math.abs(jaws[0] - jaws[2]) as Length, Math.abs(jaws[1] - jaws[3]) as Length];
   const t = ofUnit(runOutOfPairs(inUnit(x, unit), inUnit(y, unit)), unit);
   const runOut: Figure = {
-    name: 'full indicator reading now',
+    name: 'Full indicator reading now',
     symbol: 't',
     value: { length: t },
     unit,
@@ -110,7 +115,7 @@ export function fourJawTruing(asked: TruingAsked): Answer<TruingKey> {
       : `Move ${first} first, half the difference; then a quarter turn on, the other pair; again until under ${within}.`;
   return {
     figures: { differenceOne, moveOne, differenceTwo, moveTwo, runOut, keyTurns: keyFigure(larger, screwLead, unit) },
-    cautions: [CAUTION],
+    cautions: [BY_HAND],
     says,
   };
 }

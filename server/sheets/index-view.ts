@@ -1,4 +1,5 @@
 import type { OperationLine } from '../../db/operations.ts';
+import { CLAMP } from '../../lib/dividing/clamp.ts';
 import { sectorHoles, turnsMade } from '../../lib/dividing/plain.formulas.ts';
 import { indexPlate } from '../../lib/drawing/index-plate.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
@@ -106,6 +107,7 @@ export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
     title: `${work.part.mark} ${work.part.name}`,
     facts: indexFacts(work, move).filter(({ key }) => ['teeth', 'crank', 'sector', 'cutter'].includes(key)),
     proof: proofWords(teeth, move, work),
+    clamp: CLAMP.says,
     columns: { big: false, passes: heads, columns: inColumns(lines, most) },
   };
 }
@@ -121,7 +123,7 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
     ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: `${teeth} teeth: index table`,
     setUp,
-    block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work) },
+    block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work), clamp: CLAMP.says },
     plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
     sides: sides.map((columns, at) => ({
       first: at === 0,

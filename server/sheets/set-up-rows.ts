@@ -65,10 +65,13 @@ export function setRows(work: Work): SetRow[] {
 
 export type Compared = { readonly common: readonly FactView[]; readonly differing: DiffersView['rows'] };
 
+/** The part has no such operation: there is nothing to know. */
+const NOT_HERE = '–';
+
 /** What all parts say alike stands once; the rest side by side. */
 export function compared(parts: readonly (readonly SetRow[])[]): Compared {
   const names = new Map(parts.flat().map(({ key, name }) => [key, name]));
-  const cellsOf = (key: string): string[] => parts.map((rows) => rows.find((row) => row.key === key)?.text ?? 'not known');
+  const cellsOf = (key: string): string[] => parts.map((rows) => rows.find((row) => row.key === key)?.text ?? NOT_HERE);
   const same = (key: string): boolean => parts.length > 1 && new Set(cellsOf(key)).size === 1;
   const keys = [...names.keys()];
   return {

@@ -16,6 +16,7 @@ export type IndexBlock = {
   readonly title: string;
   readonly facts: readonly FactView[];
   readonly proof: string;
+  readonly clamp: string;
   readonly columns: IndexColumns;
 };
 

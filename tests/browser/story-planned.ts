@@ -104,7 +104,7 @@ export function planning({ page, base, hands, at }: Story): void {
         ['Whole depth', '0.2696'],
         ['New root', root],
         ['Turn off a side', off],
-        ['of it through the old teeth', '0.2696'],
+        ['Of it through the old teeth', '0.2696'],
         ['Wall from new root to bottom of the splines', wall],
       ]);
       await threeWays(page(), base(), blankOf(count), [

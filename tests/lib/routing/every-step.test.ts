@@ -64,3 +64,9 @@ test('tooth ends are left alone on a wheel that does not slide', () => {
   const plain = planRouting({ way: 're-cut a spare', wanted: wanted(22), blank: spare(31), shop: shop(), readings: {} });
   expect(plain.operations.some(({ key }) => key === 'tooth-ends')).toBe(false);
 });
+
+test('every figure has a name that begins as a label does', () => {
+  const names = operations.flatMap(({ key, figures }) => Object.values(figures).map(({ name }) => `${key}: ${name}`));
+  expect(names.length).toBeGreaterThan(60);
+  expect(names.filter((name) => !/: [\p{Lu}\d]/u.test(name))).toEqual([]);
+});

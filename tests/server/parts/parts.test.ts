@@ -112,7 +112,7 @@ describe('a blank promised', () => {
     const html = await bodyOf(where);
     expect(textOf(html)).toContain('Being made from 31T');
     expect(figureOn(sectionOf(html, 'blank'), 'Turn off a side')).toBe('0.5625 in');
-    expect(figureOn(sectionOf(html, 'blank'), 'of it through the old teeth')).toBe('0.2696 in');
+    expect(figureOn(sectionOf(html, 'blank'), 'Of it through the old teeth')).toBe('0.2696 in');
     expect(html).toContain('id="routing"');
     expect(html).not.toContain('id="promise-spare"');
   });

@@ -41,7 +41,7 @@ describe('story 1 on the page of its set (derived, and story)', () => {
         'Old outside',
         'Old root, worked out',
         'Turn off a side',
-        'of it through the old teeth',
+        'Of it through the old teeth',
         'Whole depth',
         'New root',
       ].map((label) => figureOn(part, label));

@@ -49,8 +49,8 @@ test.each([22, 28] as const)('the %i: the story’s numbers stand under their la
 });
 
 test('turned off a side, and the part of it through the old teeth, stand small', async () => {
-  expect(plain(await sheet(22))).toMatch(/to turn off, a side 0\.5625 in .* of it over the gaps of the old teeth 0\.2696 in/);
-  expect(plain(await sheet(28))).toMatch(/to turn off, a side 0\.3750 in/);
+  expect(plain(await sheet(22))).toMatch(/To turn off, a side 0\.5625 in .* Of it over the gaps of the old teeth 0\.2696 in/);
+  expect(plain(await sheet(28))).toMatch(/To turn off, a side 0\.3750 in/);
 });
 
 test.each([22, 28] as const)('the %i: every large figure is the one that lib gave, under the name that lib gave it', async (teeth) => {

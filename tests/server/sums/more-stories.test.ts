@@ -157,6 +157,6 @@ describe('facts of the trade: common practice, no source', () => {
 
   it('a difference of 0.040 asks for a move of 0.020', async () => {
     const jaws = { jaw1: '0.040', jaw2: '0', jaw3: '0.000', jaw4: '0' };
-    expect((await asked('four-jaw-truing', jaws)).read('move, jaws 1 and 3')).toBe('0.0200');
+    expect((await asked('four-jaw-truing', jaws)).read('Move, jaws 1 and 3')).toBe('0.0200');
   });
 });

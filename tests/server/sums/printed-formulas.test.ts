@@ -64,6 +64,13 @@ describe('a printed formula works out', () => {
     expect(formulas).toBeGreaterThan(90);
   });
 
+  it.each(SUMS.map((sum) => [sum.path, sum] as const))('%s: every figure has a name that begins as a label does', (_, sum) => {
+    const outcome = worked(sum, sum.example);
+    if (!('answer' in outcome)) throw new Error('the example is refused');
+    const names = Object.values<Figure>(outcome.answer.figures).map(({ name }) => name);
+    expect(names.filter((name) => !/^[\p{Lu}\d]/u.test(name))).toEqual([]);
+  });
+
   it.each(SUMS.map((sum) => [sum.path, sum] as const))('%s, whatever is typed', (_, sum) => {
     const seen = { answers: 0, formulas: 0 };
     fc.assert(

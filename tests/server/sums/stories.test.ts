@@ -48,7 +48,7 @@ describe('a drawer of wheels, two to make, one set-up', () => {
     const test = await asked('spare-test', { ...SPARE, teeth, spareTeeth });
     expect(test.says).toMatch(/^Cleans up\./);
     expect([test.read('Old outside'), test.read('Old root, worked out'), test.read('New outside')]).toEqual([old, root, outside]);
-    expect([test.read('Turn off a side'), test.read('of it through the old teeth'), test.read('Whole depth')]).toEqual([
+    expect([test.read('Turn off a side'), test.read('Of it through the old teeth'), test.read('Whole depth')]).toEqual([
       off,
       '0.2696',
       '0.2696',
@@ -114,7 +114,7 @@ describe('a drawer of wheels, two to make, one set-up', () => {
       division: '0.001',
       perTurn: '100',
     });
-    expect([plan.read('to turn off, a side'), plan.read('of it over the gaps of the old teeth')]).toEqual(['0.5625', '0.2696']);
-    expect([plan.read('rough to, then measure'), plan.read('each of the two last cuts, off the diameter')]).toEqual(['3.0300', '0.0150']);
+    expect([plan.read('To turn off, a side'), plan.read('Of it over the gaps of the old teeth')]).toEqual(['0.5625', '0.2696']);
+    expect([plan.read('Rough to, then measure'), plan.read('Each of the two last cuts, off the diameter')]).toEqual(['3.0300', '0.0150']);
   });
 });
