@@ -36,7 +36,10 @@ export type Mark =
   | { readonly draw: 'hatch'; readonly rings: readonly (readonly Point[])[]; readonly kind: 'metal off' | 'section' }
   /** size: letter height in millimetres on the drawing's own scale. */
   | { readonly draw: 'text'; readonly at: Point; readonly says: string; readonly size: number; readonly anchor: Anchor }
-  /** A dimension line with two arrowheads; `says` stands above its middle, `also` (the other unit) smaller below. */
+  /**
+   * A dimension line with two arrowheads; `says` stands above its middle, `also` (the other unit) smaller below. beside: there is no room
+   * for letters between its ends; they stand past `to`, on the line drawn on.
+   */
   | {
       readonly draw: 'dimension';
       readonly from: Point;
@@ -44,6 +47,7 @@ export type Mark =
       readonly says: string;
       readonly also?: string;
       readonly size: number;
+      readonly beside?: boolean;
     };
 
 /**

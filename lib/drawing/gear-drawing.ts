@@ -3,7 +3,7 @@ import { type Length, millimetres, toMm } from '../values/length.ts';
 import { type LengthForm, printDegrees, printShort } from '../values/print.ts';
 import { toNumber } from '../values/ratio.ts';
 import { circle, type Drawing, type LineKind, line, type Mark, outline, type Point, text } from './drawing.ts';
-import { dimensionText, type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
+import { besideTo, dimensionText, type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
 import { drawnFace, sectionMarks } from './section.ts';
 import { boreOutline, boreWords, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
@@ -30,14 +30,17 @@ type Layout = {
   readonly high: Point;
 };
 
-function layoutOf(gear: Gear, { label, figure }: Letters): Layout {
+function layoutOf(gear: Gear, { label, figure }: Letters, form: LengthForm): Layout {
   const { outside } = wheelRadii(gear);
   const face = drawnFace(gear);
   const margin = label * 0.5;
   const sectionX = outside + Math.max(label * 2.2, outside * 0.12);
   const boreX = sectionX + face + figure * 1.9;
   const right = boreX + (gear.bore ? label * 1.5 : 0) + margin;
-  const faceText = gear.face ? dimensionText(gear.face, { unit: 'in', places: 3 }).says : '';
+  const faceTo =
+    gear.face && isShort(face, gear.face, form, figure)
+      ? sectionX + face + besideTo(dimensionText(gear.face, form).says, figure)
+      : sectionX + face / 2 + widthOfText('face ?', figure) / 2;
   const rowY = -outside - figure * 2.1;
   return {
     outside,
@@ -46,15 +49,20 @@ function layoutOf(gear: Gear, { label, figure }: Letters): Layout {
     boreX,
     rowY,
     low: [-outside - margin - label * 0.4, rowY - label * 1.6],
-    high: [Math.max(right, sectionX + face / 2 + widthOfText(faceText, figure) / 2 + margin), outside + label * 2.4],
+    high: [Math.max(right, faceTo + margin), outside + label * 2.4],
   };
 }
 
-const measureOf = (from: Point, to: Point, length: Length, form: LengthForm, size: number): Mark => ({
+/** Whether a dimension's letters find no room between its ends. */
+const isShort = (long: number, length: Length, form: LengthForm, size: number): boolean =>
+  widthOfText(dimensionText(length, form).says, size) > long;
+
+const measureOf = (from: Point, to: Point, length: Length, form: LengthForm, size: number, beside = false): Mark => ({
   draw: 'dimension',
   from,
   to,
   size,
+  ...(beside ? { beside } : {}),
   ...dimensionText(length, form),
 });
 
@@ -74,28 +82,33 @@ function bodyMarks(gear: Gear): Mark[] {
 }
 
 function dimensionMarks(gear: Gear, at: Layout, { label, figure }: Letters, form: LengthForm): Mark[] {
-  const { outside, rowY, sectionX, face, boreX } = at;
+  const { outside, rowY, sectionX, face } = at;
   const down = (x: number, y: number): Mark => line([x, y], [x, rowY - label * 0.4], 'witness');
   const across: Mark[] = [
     down(-outside, 0),
     down(outside, 0),
     measureOf([-outside, rowY], [outside, rowY], millimetres(2 * outside), form, figure),
   ];
-  const faceEnds: Point[] = [
-    [sectionX, rowY],
-    [sectionX + face, rowY],
-  ];
   const wide: Mark[] = gear.face
     ? [
         down(sectionX, -outside - label * 0.3),
         down(sectionX + face, -outside - label * 0.3),
-        measureOf(faceEnds[0] ?? [0, 0], faceEnds[1] ?? [0, 0], gear.face, form, figure),
+        measureOf([sectionX, rowY], [sectionX + face, rowY], gear.face, form, figure, isShort(face, gear.face, form, figure)),
       ]
     : [text([sectionX + face / 2, rowY + figure * 0.3], 'face ?', figure)];
   if (gear.bore === null) return [...across, ...wide];
-  const r = toMm(gear.bore.diameter) / 2;
-  const out = (y: number): Mark => line([sectionX + face + label * 0.3, y], [boreX + label * 0.4, y], 'witness');
-  return [...across, ...wide, out(r), out(-r), measureOf([boreX, -r], [boreX, r], gear.bore.diameter, form, figure)];
+  return [...across, ...wide, ...boreMarks(gear.bore.diameter, at, { label, figure }, form)];
+}
+
+/** The bore beside the section; where its letters are longer than it is, the witness lines leave them room. */
+function boreMarks(bore: Length, { sectionX, face, boreX }: Layout, { label, figure }: Letters, form: LengthForm): Mark[] {
+  const r = toMm(bore) / 2;
+  const start = sectionX + face + label * 0.3;
+  const short = isShort(2 * r, bore, form, figure);
+  const pieces = short ? [start, boreX - figure * 1.1, boreX - figure * 0.15, boreX + figure * 0.08] : [start, boreX + label * 0.4];
+  const witness = (y: number): Mark[] =>
+    pieces.flatMap((from, at) => (at % 2 === 0 ? [line([from, y], [pieces[at + 1] ?? from, y], 'witness')] : []));
+  return [...witness(r), ...witness(-r), measureOf([boreX, -r], [boreX, r], bore, form, figure)];
 }
 
 function describe(gear: Gear, outside: number, form: LengthForm): string {
@@ -109,10 +122,10 @@ function describe(gear: Gear, outside: number, form: LengthForm): string {
 /** A wheel to scale: front view with its teeth, and cut through beside it; dimensions outside, bore, face. */
 export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', title }: GearDrawingAs): Drawing {
   const letters = lettersFor(shown, (guess) => {
-    const { low, high } = layoutOf(gear, guess);
+    const { low, high } = layoutOf(gear, guess, form);
     return high[0] - low[0];
   });
-  const at = layoutOf(gear, letters);
+  const at = layoutOf(gear, letters, form);
   const heading = text([at.low[0] + letters.label * 0.5, at.outside + letters.label * 1.1], gearWords(gear), letters.label, 'start');
   return {
     title: title ?? `Wheel of ${gear.teeth} teeth`,

@@ -1,5 +1,5 @@
 import { circle, type Drawing, line, type Mark, outline, type Point, roundOf, text } from './drawing.ts';
-import { type Letters, lettersFor, PHONE, type Shown } from './lettering.ts';
+import { type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
 
 /** circle: holes in the circle used; turns: whole turns of the crank before the spaces; spaces: SPACES moved on the circle, so the sector shows one hole more. */
 export type IndexMove = { readonly holes: number; readonly turns: number; readonly spaces: number };
@@ -31,15 +31,32 @@ function armMarks(hole: number, outward: 1 | -1, { holes }: IndexMove): Mark[] {
   return [outline([inner, outer, back], 'edge'), line(inner, outer, 'here')];
 }
 
+/** Where the number of the hole to land in stands: outside it, and drawn back along the circle until it is clear of the sector's arm. */
+function landingAt({ holes, spaces }: Pick<IndexMove, 'holes' | 'spaces'>, label: number): Point {
+  const radius = (RING + RIM) / 2 + label * 0.1;
+  const t = (2 * Math.PI * spaces) / holes;
+  const [wide, tall] = [widthOfText(String(spaces), label) / 2, label * 0.4];
+  const along = Math.abs(Math.cos(t)) * wide + Math.abs(Math.sin(t)) * tall + label * 0.15;
+  const clear = (Math.PI * radius) / holes;
+  return onRing(spaces - (Math.max(0, along - clear) * holes) / (2 * Math.PI * radius), holes, radius);
+}
+
+/** Where the words stand: below the middle, or, when the arm comes down there, beside it among the holes counted. */
+function wordsAt({ holes, spaces }: Pick<IndexMove, 'holes' | 'spaces'>, figure: number): Point {
+  const turned = (360 * (spaces + 0.5)) / holes;
+  return turned > 115 && turned < 245 ? [23, figure * 0.4] : [0, -8 - figure * 1.4];
+}
+
 function figureMarks({ holes, spaces }: IndexMove, { label, figure }: Letters): Mark[] {
   const [zx, zy] = onRing(0, holes, RING - label * 1.1);
-  const [ex, ey] = onRing(spaces, holes, (RING + RIM) / 2 + label * 0.1);
+  const [ex, ey] = landingAt({ holes, spaces }, label);
+  const [wx, wy] = wordsAt({ holes, spaces }, figure);
   const clearOfPin = Math.min(spaces, holes - spaces) * ((2 * Math.PI * RIM) / holes) > label * 1.2;
   return [
     text([zx, zy - label * 0.36], '0', label),
     ...(clearOfPin ? [text([ex, ey - label * 0.36], String(spaces), label)] : []),
-    text([0, -8 - figure * 1.4], spacesWords(spaces), figure),
-    text([0, -8 - figure * 1.4 - label * 1.35], spaces > 0 ? `= ${spaces + 1} holes` : 'back to hole 0', label),
+    text([wx, wy], spacesWords(spaces), figure),
+    text([wx, wy - label * 1.35], spaces > 0 ? `= ${spaces + 1} holes` : 'back to hole 0', label),
   ];
 }
 

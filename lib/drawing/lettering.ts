@@ -31,6 +31,11 @@ export function lettersFor(shown: Shown, widthOf: (letters: Letters) => number):
 /** Width of a run of narrow sans-serif letters, judged on the generous side (0.6 of the height each). */
 export const widthOfText = (says: string, size: number): number => says.length * size * 0.6;
 
+/** Where letters that find no room between the ends of a dimension begin: past the tail of its outer arrow. */
+export const besideFrom = (size: number): number => size * 1.4;
+/** How far a dimension reaches past its end with its letters there. */
+export const besideTo = (says: string, size: number): number => besideFrom(size) + widthOfText(says, size);
+
 const THIN = '\u2009';
 
 /** A length as a dimension says it, in the form asked for and in the other unit: 3.000 in and 76.20 mm. */

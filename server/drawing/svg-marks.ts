@@ -1,5 +1,6 @@
 import type { LineKind, Mark, Point } from '../../lib/drawing/drawing.ts';
 import { hatchLines } from '../../lib/drawing/hatch.ts';
+import { besideFrom, besideTo } from '../../lib/drawing/lettering.ts';
 import { lineLook, type Medium } from './line-look.ts';
 import { escaped, type Pen } from './pen.ts';
 
@@ -39,30 +40,33 @@ function readingAngle([dx, dy]: Point): number {
   return Math.round(angle < -90.1 ? angle + 180 : angle);
 }
 
-/** Line, two arrowheads (outside, pointing in, when there is no room between), the figure above the middle, the other unit below. */
+/** Line, two arrowheads (outside, pointing in, when there is no room between), the figure above the middle or past the end, the other unit below. */
 function dimensionElements(mark: Dimension, ink: Ink): string {
-  const { from, to, says, also, size } = mark;
+  const { from, to, says, also, size, beside = false } = mark;
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const along: Point = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
   const back: Point = [-along[0], -along[1]];
   const head = size * 0.62;
   const outside = long < head * 2.6;
   const reach = outside ? head * 1.9 : 0;
+  const drawnOn = beside ? besideTo(says, size) : reach;
   const ends: Point[] = [
     [from[0] - along[0] * reach, from[1] - along[1] * reach],
-    [to[0] + along[0] * reach, to[1] + along[1] * reach],
+    [to[0] + along[0] * drawnOn, to[1] + along[1] * drawnOn],
   ];
   const heads = [arrowhead(from, outside ? along : back, head), arrowhead(to, outside ? back : along, head)];
   const turned = readingAngle(along);
   const up: Point = [Math.sin((turned * Math.PI) / 180), Math.cos((turned * Math.PI) / 180)];
-  const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const off = (by: number): Point => [middle[0] + up[0] * by, middle[1] + up[1] * by];
+  const past = besideFrom(size);
+  const stand: Point = beside ? [to[0] + along[0] * past, to[1] + along[1] * past] : [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const off = (by: number): Point => [stand[0] + up[0] * by, stand[1] + up[1] * by];
+  const anchor = beside ? 'start' : 'middle';
   const { pen, medium } = ink;
   return [
     `<path ${lineLook('dimension', medium)} d="${pen.path(ends, false)}"/>`,
     `<path class="k-arrow" fill="currentColor" stroke="none" d="${heads.map((points) => pen.path(points, true)).join('')}"/>`,
-    textElement({ at: off(size * 0.28), says, size, anchor: 'middle', turned }, ink),
-    also ? textElement({ at: off(-size * 0.8 * 1.05), says: also, size: size * 0.8, anchor: 'middle', turned }, ink) : '',
+    textElement({ at: off(size * 0.28), says, size, anchor, turned }, ink),
+    also ? textElement({ at: off(-size * 0.8 * 1.05), says: also, size: size * 0.8, anchor, turned }, ink) : '',
   ].join('');
 }
 

@@ -5,6 +5,7 @@ import type { Drawing, Mark, Point } from '../../../lib/drawing/drawing.ts';
 import { gearDrawing } from '../../../lib/drawing/gear-drawing.ts';
 import { hatchLines } from '../../../lib/drawing/hatch.ts';
 import { indexPlate } from '../../../lib/drawing/index-plate.ts';
+import { besideFrom, besideTo, widthOfText } from '../../../lib/drawing/lettering.ts';
 import { ratioScale } from '../../../lib/drawing/ratio-scale.ts';
 import { type PegWheel, setDrawing } from '../../../lib/drawing/set-drawing.ts';
 import { thinned } from '../../../lib/drawing/wheel-outline.ts';
@@ -19,7 +20,11 @@ const of = <K extends Mark['draw']>(drawing: Drawing, draw: K): Of<K>[] =>
 const reach = (points: readonly Point[]): number => Math.max(...points.map(([x, y]) => Math.hypot(x, y)));
 
 function corners(mark: Mark): Point[] {
-  if (mark.draw === 'line' || mark.draw === 'dimension') return [mark.from, mark.to];
+  if (mark.draw === 'line') return [mark.from, mark.to];
+  if (mark.draw === 'dimension') {
+    const { from, to, says, size, beside } = mark;
+    return beside ? [from, [to[0] + besideTo(says, size), to[1] + size]] : [from, to];
+  }
   if (mark.draw === 'outline') return [...mark.points];
   if (mark.draw === 'hatch') return mark.rings.flat();
   if (mark.draw === 'text') return [mark.at, [mark.at[0], mark.at[1] + mark.size * 0.75]];
@@ -117,6 +122,17 @@ describe('the drawing of a wheel', () => {
     ['large', wheel(127)],
     ['narrow', wheel(14, { face: inches(0.2) })],
   ])('keeps inside its frame and can be read on a phone: %s', (_, gear) => expectReadable(gearDrawing(gear, { form: FORM })));
+
+  it.each([0.1, 0.2, 0.5, 0.75, 5])('letters of a face of %s in never stand over its ends', (face) => {
+    const [, wide] = of(gearDrawing(wheel(60, { face: inches(face) }), { form: FORM }), 'dimension');
+    if (!wide) throw new Error('no face');
+    const [left, right] = [wide.from[0], wide.to[0]];
+    const letters = widthOfText(wide.says, wide.size);
+    const starts = wide.beside ? right + besideFrom(wide.size) : (left + right - letters) / 2;
+    if (wide.beside) expect(starts - right).toBeGreaterThan(wide.size);
+    else expect([starts >= left, starts + letters <= right]).toEqual([true, true]);
+    expect(wide.beside ?? false).toBe(face < 5);
+  });
 });
 
 describe('the drawing of a proposed blank', () => {
@@ -252,6 +268,27 @@ describe('the index plate', () => {
     expect([holes.length, holes.filter(({ kind }) => kind === 'here').length]).toEqual([33, 28]);
     expect(of(plate, 'text').map(({ says }) => says)).toEqual(['0', '27', '27 spaces', '= 28 holes']);
     expectReadable(plate);
+  });
+  it.each([
+    [15, 10],
+    [18, 9],
+    [20, 5],
+    [33, 27],
+    [49, 21],
+    [49, 41],
+    [66, 44],
+    [100, 3],
+  ] as const)('on %i holes the number of hole %i stands clear of the arm beyond it, and so do the words', (holes, spaces) => {
+    const t = (2 * Math.PI * (spaces + 0.5)) / holes;
+    const arm = Array.from({ length: 140 }, (_, i) => 9 + i / 4).map((r): Point => [r * Math.sin(t), r * Math.cos(t)]);
+    for (const { says, at, size, anchor } of of(indexPlate({ holes, turns: 0, spaces }), 'text').filter((one) => one.says !== '0')) {
+      expect(anchor).toBe('middle');
+      const half = widthOfText(says, size) / 2;
+      expect(
+        arm.filter(([x, y]) => Math.abs(x - at[0]) < half && y > at[1] && y < at[1] + size * 0.72),
+        says,
+      ).toEqual([]);
+    }
   });
   it('says so when only whole turns are needed', () => {
     expect(indexPlate({ holes: 20, turns: 2, spaces: 0 }).describes).toContain('2 whole turns, back to hole 0');
