@@ -2,7 +2,7 @@
 const plain = (markup: string): string =>
   markup
     .replace(/<[^>]+>/g, ' ')
-    .replace(/&#8239;/g, ' ')
+    .replace(/&#(?:8239|160);/g, ' ')
     .replace(/&amp;/g, '&')
     .replace(/&#39;/g, '’')
     .replace(/&quot;/g, '"')

@@ -3,7 +3,7 @@ const plain = (html: string): string =>
   html
     .replace(/<[^>]*>/g, ' ')
     .replaceAll('&#39;', '’')
-    .replace(/[\s\u202f\u2009]+|&#8239;/g, ' ')
+    .replace(/[\s\u202f\u2009]+|&#(?:8239|160);/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
 

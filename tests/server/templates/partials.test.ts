@@ -57,6 +57,12 @@ describe('partials', () => {
   });
 });
 
+it.each(['partials/state', 'partials/table'] as const)('%s: a sign and its word are never parted by the end of a line', (name) => {
+  const html = inPage(name, samples[name]);
+  expect(html).toMatch(/<use href="#kind-[a-z]+"\/><\/svg>&#160;\S/);
+  expect(html).not.toMatch(/<use href="#kind-[a-z]+"\/><\/svg>\s/);
+});
+
 describe('weight, for old tablets', () => {
   const size = (name: string): number => statSync(join(VIEWS, 'assets', name)).size;
   it('styles of a page under 20 kB, script under 10 kB', () => {
