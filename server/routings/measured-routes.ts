@@ -1,5 +1,6 @@
+import { rowOf } from '../../db/changes.ts';
 import { type MeasuredNow, markDone, noteMeasured } from '../../db/operations.ts';
-import { refreshStale } from '../../db/replan.ts';
+import { acceptChanges, changesSince, refreshStale } from '../../db/replan.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { conflictView } from '../forms/conflict.ts';
@@ -64,14 +65,34 @@ export const measured = (visit: Visit): Promise<Result> =>
     () => null,
   );
 
+/**
+ * An operation that is marked done was cut by the figures of today, as its page says where they differ from those printed: so they are
+ * taken in before it is closed, and the record is true. Gives the operation's revision, and what was taken in words.
+ */
+async function takeToday(visit: Visit, { line, today }: Work): Promise<{ rev: number; says: string }> {
+  const own = changesSince(today).filter(({ operationId, figure }) => operationId === line.id && figure !== null);
+  if (own.length === 0) return { rev: line.rev, says: '' };
+  await acceptChanges(
+    visit.db,
+    line.routing_id,
+    own.map(({ key }) => key),
+    visit.now,
+  );
+  const told = own.filter(({ was, now }) => was !== '' && now !== '').map(({ name, was, now }) => `${name} ${now}, no longer ${was}`);
+  const says = told.length === 0 ? '' : `Kept as cut by the figures of today: ${told.join('; ')}.`;
+  return { rev: (await rowOf(visit.db, 'operation', line.id)).rev, says };
+}
+
 /** Done, with what was measured. */
 export const done = (visit: Visit): Promise<Result> =>
   withMeasured(
     visit,
     to.operationDone,
-    async ({ line }, readings, minutes) => {
-      await markDone(visit.db, line.id, line.rev, { on: visit.now, minutes, measured: readings });
-      return ['Done.', notMeasured(line, readings)].filter((part) => part !== '').join(' ');
+    async (work, readings, minutes) => {
+      const { line } = work;
+      const { rev, says } = await takeToday(visit, work);
+      await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: readings });
+      return ['Done.', says, notMeasured(line, readings)].filter((part) => part !== '').join(' ');
     },
     ({ today, at }) => {
       const next = today.lines.slice(at + 1).find(({ state }) => state !== 'done' && state !== 'struck out');

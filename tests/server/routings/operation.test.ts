@@ -51,6 +51,21 @@ describe('an operation on its page', () => {
     expect((await routing(db, first)).stale).toBe(0);
   });
 
+  it('done while its figures differ from those printed: it was cut by those of today, and the record says so', async () => {
+    const { first, db, line, get, post } = await firstStory();
+    const blank = await line(first, 'blank');
+    await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.996' });
+    const touch = await line(first, 'touch');
+    expect((await post(`/operations/${touch.id}/done`, { rev: String(touch.rev), minutes: '5' })).statusCode).toBe(303);
+    const page = (await get(`/operations/${touch.id}`)).body;
+    // derived, as above: 0.2686 from the blank as measured, 0.2706 as first printed
+    expect(figureIn(page, 'depth')).toBe('0.2686');
+    expect(page).not.toContain('0.2706');
+    expect((await line(first, 'touch')).state).toBe('done');
+    const kept = (await operationsOf(db, first)).find(({ id }) => id === touch.id)?.figures.find(({ key }) => key === 'depth');
+    expect(kept && 'length' in kept.shown ? kept.shown.length : 0).toBe(6_823_075);
+  });
+
   it('out of its limits it is still saved, and says what it means', async () => {
     const { first, line, get, post } = await firstStory();
     const blank = await line(first, 'blank');
