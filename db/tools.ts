@@ -129,7 +129,8 @@ async function linesOf(db: Executor, rows: readonly Row<'tool'>[]): Promise<Tool
 }
 
 async function findable(db: Executor, row: Row<'tool'>): Promise<Row<'tool'>> {
-  await makeFindable(db, { kind: 'tool', ref: row.id, title: row.name, text: [row.kind, row.owner, row.lent_to, row.kept_in, row.notes] });
+  // Not by owner, borrower or notes: anyone on the network may search, and a hit would tell whose it is.
+  await makeFindable(db, { kind: 'tool', ref: row.id, title: row.name, text: [row.kind, row.kept_in] });
   return row;
 }
 

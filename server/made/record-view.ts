@@ -98,11 +98,11 @@ function doneWords(one: OperationKept): string {
 /** Seen before it is opened: this operation was never marked done. */
 const leftOut = ({ struck, doneOn }: OperationKept): string => (struck ? ' · struck out' : doneOn ? '' : ' · not marked done');
 
-const doneView = (one: OperationKept, at: number): DoneView => ({
+const doneView = (one: OperationKept, at: number, trusted: boolean): DoneView => ({
   title: `${at + 1}. ${one.title}${leftOut(one)}`,
   says: doneWords(one),
   figures: one.figures.map((figure) => figureOf(figure, String(at + 1))),
-  notes: one.notes,
+  notes: trusted ? one.notes : '',
 });
 
 const ROLES = { whole: '', hub: ' as the hub', ring: ' as the ring' } as const;
@@ -149,10 +149,11 @@ export function recordView(record: MadeRecord, trusted: boolean): PageData<'made
     ],
     says: sheet ? '' : 'This record holds no sheet of its making: only when it was finished and how long it took.',
     facts: factsOf(record, sheet, trusted),
-    notes: record.notes,
+    // A note may hold a name or a price.
+    notes: trusted ? record.notes : '',
     measured: sheet ? measuredTable(sheet) : null,
     tools: sheet ? toolsTable(sheet) : null,
-    operations: sheet ? sheet.operations.map(doneView) : [],
+    operations: sheet ? sheet.operations.map((one, at) => doneView(one, at, trusted)) : [],
     links: linksOf(record, sheet, trusted),
   };
 }

@@ -115,15 +115,18 @@ describe('a made record', () => {
     expect(late.body).toContain('typed for long');
   });
 
-  it('money is for the shop PC and paired devices', async () => {
+  it('money and notes are for the shop PC and paired devices', async () => {
     const bench = await firstStory();
     const where = await finished(bench, 'good');
-    for (const url of [where, '/made']) {
+    expect((await bench.get(where)).body).toContain('slow, but good');
+    for (const url of [where, '/made', '/search?q=slow']) {
       const page = await bench.shop.app.inject({ method: 'GET', url, headers: { host: 'localhost' }, remoteAddress: '192.168.77.7' });
       expect(page.statusCode).toBe(200);
       expect(page.body).not.toContain('12.50');
       expect(page.body).not.toContain('Cost');
+      expect(page.body).not.toContain('but good');
     }
+    expect((await bench.get('/search?q=slow')).body).not.toContain(where);
   });
 
   it('an empty shop shows the first step; a record without a sheet still shows; unknown ones are 404', async () => {
