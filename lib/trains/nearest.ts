@@ -1,6 +1,6 @@
 import type { Ratio } from '../values/ratio.ts';
 import { checkDrawer } from './check-drawer.ts';
-import { type Numbers, placesOf, type Sides, sidesOf } from './sides.ts';
+import { type Numbers, type Sides, sidesOf, teethOf } from './sides.ts';
 import { compareNearness, isExactly, lowest, numberOf, relativeError, type Target } from './target.ts';
 import { walk } from './walk.ts';
 import { countOfEach, sortedWheels } from './wheel-lists.ts';
@@ -111,7 +111,7 @@ function nearestValues(target: number, most: number) {
   return { offer, limit };
 }
 
-function trainOf({ driver, driven }: Pair, { made }: Sides, perSide: number, { teeth }: Numbers): Train {
-  const read = (side: number): number[] => placesOf(made[side] as number, perSide).map((place) => teeth[place] as number);
-  return { drivers: read(driver), driven: read(driven) };
-}
+const trainOf = ({ driver, driven }: Pair, { made }: Sides, perSide: number, { teeth }: Numbers): Train => ({
+  drivers: teethOf(made[driver] as number, perSide, teeth),
+  driven: teethOf(made[driven] as number, perSide, teeth),
+});

@@ -13,9 +13,11 @@ export type Numbers = { readonly teeth: readonly number[]; readonly there: reado
 const BITS = 10;
 const PLACE = (1 << BITS) - 1;
 
-/** The places of the wheels of one side, lowest first. */
-export function placesOf(made: number, wheels: number): number[] {
-  return Array.from({ length: wheels }, (_, k) => (made >> (BITS * k)) & PLACE);
+/** The tooth counts of the wheels of one side, lowest first. */
+export function teethOf(made: number, wheels: number, teeth: readonly number[]): number[] {
+  const found: number[] = [];
+  for (let k = 0; k < wheels; k++) found.push(teeth[(made >> (BITS * k)) & PLACE] as number);
+  return found;
 }
 
 /** How many different sides of so many wheels there can be at most: for bounding the work before it begins. */
