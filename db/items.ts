@@ -79,7 +79,8 @@ async function findable(db: Executor, row: Row<'item'>): Promise<Row<'item'>> {
     kind: 'item',
     ref: row.id,
     title,
-    text: [teeth, row.kind, row.material, row.kept_in, row.condition, row.notes],
+    text: [teeth, row.kind, row.material, row.kept_in, row.condition],
+    notes: [row.notes],
   });
   return row;
 }

@@ -51,7 +51,7 @@ async function saveSteps(db: Executor, machine_id: number, machine: NewMachine):
 }
 
 async function findable(db: Executor, row: Row<'machine'>): Promise<Row<'machine'>> {
-  await makeFindable(db, { kind: 'machine', ref: row.id, title: row.name, text: [row.kind, row.nose, row.notes] });
+  await makeFindable(db, { kind: 'machine', ref: row.id, title: row.name, text: [row.kind, row.nose], notes: [row.notes] });
   return row;
 }
 

@@ -62,8 +62,8 @@ async function writeRecord(db: Executor, making: Making, part: Row<'part'>): Pro
     kind: 'made',
     ref: made.id,
     title: `${part.mark} ${part.name}, ${outcome}, ${finishedOn.slice(0, 10)}`,
-    // Not by its notes: anyone on the network may search, and a note may hold a name or a price.
     text: [],
+    notes: [notes],
   });
   return made;
 }

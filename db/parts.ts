@@ -10,8 +10,12 @@ import { makeFindable } from './search.ts';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'mark' | 'item_id';
 export type NewPart = Omit<NewRow<'part'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms };
-/** routing_id: the open routing, if any. */
-export type PartLine = Row<'part'> & { readonly stored: StoredGear | null; readonly routing_id: number | null };
+/** routing_id: the open routing, if any. blank_fails: why the blank of that will not do. */
+export type PartLine = Row<'part'> & {
+  readonly stored: StoredGear | null;
+  readonly routing_id: number | null;
+  readonly blank_fails: string | null;
+};
 
 /** The item is gone, promised, or in another part already. */
 export class ItemTaken extends Error {
@@ -24,7 +28,13 @@ export class ItemTaken extends Error {
 }
 
 async function findable(db: Executor, row: Row<'part'>): Promise<Row<'part'>> {
-  await makeFindable(db, { kind: 'part', ref: row.id, title: `${row.mark} ${row.name}`, text: [row.material, row.why, row.notes] });
+  await makeFindable(db, {
+    kind: 'part',
+    ref: row.id,
+    title: `${row.mark} ${row.name}`,
+    text: [row.material],
+    notes: [row.why, row.notes],
+  });
   return row;
 }
 
@@ -49,7 +59,7 @@ const lines = (db: Executor) =>
     .selectFrom('part')
     .leftJoin('routing', (join) => join.onRef('routing.part_id', '=', 'part.id').on('routing.closed_on', 'is', null))
     .selectAll('part')
-    .select('routing.id as routing_id');
+    .select(['routing.id as routing_id', 'routing.blank_fails']);
 
 async function withGears(db: Executor, rows: readonly Omit<PartLine, 'stored'>[]): Promise<PartLine[]> {
   const gear = await gearsOfRows(db, rows);

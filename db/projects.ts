@@ -16,7 +16,8 @@ async function findable(db: Executor, row: Row<'project'>): Promise<Row<'project
     kind: 'project',
     ref: row.id,
     title: titleOf(row),
-    text: [row.mark, row.size, row.year, row.serial, row.notes],
+    text: [row.mark, row.size, row.year, row.serial],
+    notes: [row.notes],
   });
   return row;
 }

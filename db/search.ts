@@ -17,16 +17,20 @@ export async function forgetFound(db: Executor, kind: FoundKind, ref: number): P
   if (old) await db.deleteFrom('found').where('rowid', '=', old.found_rowid).execute();
 }
 
-/** Makes a thing findable by its title and text, in place of what stood there. The last one written comes first. */
+/**
+ * Makes a thing findable by its title and text, in place of what stood there. The last one written comes first.
+ * notes: what may hold a name or a price; found only by those who may see it.
+ */
 export const makeFindable = (
   db: Executor,
-  thing: { kind: FoundKind; ref: number; title: string; text: readonly string[] },
+  thing: { kind: FoundKind; ref: number; title: string; text: readonly string[]; notes: readonly string[] },
 ): Promise<void> =>
   together(db, async (trx) => {
     const { kind, ref, title } = thing;
     await forgetFound(trx, kind, ref);
     const text = [title, ...thing.text].join('\n');
-    await trx.insertInto('found').values({ kind, ref, title, text }).execute();
+    const notes = thing.notes.join('\n');
+    await trx.insertInto('found').values({ kind, ref, title, text, notes }).execute();
     const { rows } = await sql<{ id: number }>`select last_insert_rowid() as id`.execute(trx);
     await trx
       .insertInto('found_place')
@@ -43,10 +47,11 @@ function questionOf(typed: string): string | null {
   return words.length === 0 ? null : words.map((word) => `"${word.replaceAll('"', '""').replaceAll('\0', '')}"*`).join(' ');
 }
 
-/** Everything that holds all the words, newest first. */
-export async function find(db: Executor, typed: string, ask: PageAsk): Promise<Page<Found>> {
-  const question = questionOf(typed);
-  if (!question) return { rows: [], next: null };
+/** Everything that holds all the words, newest first. byNotes: by the words of notes too, for those who may see them. */
+export async function find(db: Executor, typed: string, ask: PageAsk, byNotes: boolean): Promise<Page<Found>> {
+  const words = questionOf(typed);
+  if (!words) return { rows: [], next: null };
+  const question = byNotes ? words : `text : (${words})`;
   const { rows } = await sql<Found>`select kind, ref, title, rowid as at from found
     where found match ${question} and rowid < ${startOf(ask)} order by rowid desc limit ${ask.size + 1}`.execute(db);
   return pageOf(rows, ask, (row) => row.at);

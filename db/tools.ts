@@ -129,8 +129,13 @@ async function linesOf(db: Executor, rows: readonly Row<'tool'>[]): Promise<Tool
 }
 
 async function findable(db: Executor, row: Row<'tool'>): Promise<Row<'tool'>> {
-  // Not by owner, borrower or notes: anyone on the network may search, and a hit would tell whose it is.
-  await makeFindable(db, { kind: 'tool', ref: row.id, title: row.name, text: [row.kind, row.kept_in] });
+  await makeFindable(db, {
+    kind: 'tool',
+    ref: row.id,
+    title: row.name,
+    text: [row.kind, row.kept_in],
+    notes: [row.owner, row.lent_to, row.notes],
+  });
   return row;
 }
 

@@ -3,6 +3,8 @@ import { machinesAndParts } from './0001_machines_and_parts.ts';
 import { tooling } from './0002_tooling.ts';
 import { routings } from './0003_routings.ts';
 import { records } from './0004_records.ts';
+import { blankFails } from './0005_blank_fails.ts';
+import { notesApart } from './0005_notes_apart.ts';
 
 /** In the order of their names. Never edit one that has been released: add another. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -10,4 +12,6 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0002_tooling': tooling,
   '0003_routings': routings,
   '0004_records': records,
+  '0005_blank_fails': blankFails,
+  '0005_notes_apart': notesApart,
 };

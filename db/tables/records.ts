@@ -20,6 +20,7 @@ export interface FoundTable {
   ref: number;
   title: string;
   text: string;
+  notes: string;
 }
 
 /** Which row of `found` stands for a thing, so that a change replaces it. */

@@ -64,19 +64,19 @@ function wheelFacts({ stored, condition, hardness, trust }: ItemLine) {
   ];
 }
 
-function factsOf(line: ItemLine): Fact[] {
+function factsOf(line: ItemLine, trusted: boolean): Fact[] {
   const said = (label: string, says: string) => (says === '' ? [] : [{ label, says }]);
   return [
     ...wheelFacts(line),
     ...said('Material', line.material),
     ...said('Since', line.added_on.slice(0, 10)),
     ...said('Gone', line.gone_on === null ? '' : `${line.gone_why ?? ''}, ${line.gone_on.slice(0, 10)}`),
-    ...said('Notes', line.notes),
+    ...said('Notes', trusted ? line.notes : ''),
   ];
 }
 
-/** What is on record of a thing: its sizes as dimensions, the rest as lines. */
-export function onRecord(line: ItemLine): ReturnType<typeof apart> {
+/** What is on record of a thing: its sizes as dimensions, the rest as lines. trusted: may see notes, which may hold names and prices. */
+export function onRecord(line: ItemLine, trusted: boolean): ReturnType<typeof apart> {
   const { figures, facts } = apart(line.kind === 'wheel' ? wheelFigures(line) : barFigures(line));
-  return { figures, facts: [...facts, ...factsOf(line)] };
+  return { figures, facts: [...facts, ...factsOf(line, trusted)] };
 }

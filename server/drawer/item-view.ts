@@ -203,7 +203,7 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     back: { says: 'Drawer', href: to.drawer },
     titleBlock: cellsOf(line),
     drawing: drawn(line),
-    ...onRecord(line),
+    ...onRecord(line, trusted),
     history: historyOf(item),
     ...worked(item),
     readings: readingsTable(item),

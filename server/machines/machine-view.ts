@@ -67,15 +67,18 @@ const setsTable = ({ sets, assemblies }: MachineShown): TableView => ({
   empty: 'No change-gear set is on record yet.',
 });
 
+/** A note may hold a name or a price: it is for those who may see them. */
 const assembliesTable = ({ assemblies, trusted }: MachineShown): TableView => ({
   title: '',
-  heads: heads(['Assembly', 'name'], ['Serial number', 'words'], ['Notes', 'words']),
+  heads: heads(['Assembly', 'name'], ['Serial number', 'words'], ...(trusted ? [['Notes', 'words'] as const] : [])),
   rows: [...assemblies]
     .map((row) => ({ row, path: assemblyPath(assemblies, row.id) }))
     .sort((a, b) => (a.path < b.path ? -1 : 1))
     .map(({ row, path }) => ({
       id: `assembly-${row.id}`,
-      cells: [trusted ? linkCell(path, to.assemblyEdit(row.id)) : cell(path), cell(row.serial || '–'), cell(row.notes || '–')],
+      cells: trusted
+        ? [linkCell(path, to.assemblyEdit(row.id)), cell(row.serial || '–'), cell(row.notes || '–')]
+        : [cell(path), cell(row.serial || '–')],
     })),
   empty: 'Not divided into assemblies yet.',
 });
@@ -146,7 +149,7 @@ export function machineView(shown: MachineShown): PageData<'machines/one'> {
       { label: 'Mark', says: project.mark, href: '', state: null },
     ],
     facts: factsOf(shown),
-    notes: project.notes,
+    notes: trusted ? project.notes : '',
     first: bare ? firstStep(project, trusted) : null,
     sets: bare ? null : setsTable(shown),
     parts: bare ? null : partsTable(shown),

@@ -1,4 +1,4 @@
-import type { OperationLine } from '../../db/operations.ts';
+import { type OperationLine, stepsShown } from '../../db/operations.ts';
 import { to } from '../addresses.ts';
 import { cautionView } from '../figures.ts';
 import { fieldView } from '../forms/field-view.ts';
@@ -109,13 +109,15 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
     ...workHead(work, `${at + 1}. ${line.title}`, stateView(line)),
     setUp: line.setUp.says,
     minutes: minutesOf(line),
-    waits: firstOfAll(line.waits.map(waitWords)),
-    notes: line.notes,
+    waits: [firstOfAll(line.waits.map(waitWords)), ...line.waits.flatMap((wait) => (wait.for === 'blank' && wait.why ? [wait.why] : []))]
+      .join(' ')
+      .trim(),
+    notes: trusted ? line.notes : '',
     needs: needsTable([line], 'What it needs', 'one', trusted),
     cautions: line.cautions.map(cautionView),
     figures: figuresShown(line, now),
     stale: staleView(own, { routingId: line.routing_id, trusted: canAccept, back: to.operation(line.id) }),
-    steps: line.steps,
+    steps: stepsShown(line),
     measured: measuredTable(line),
     ...changing(work, tried, trusted),
     links: linksOf(work, trusted),

@@ -93,7 +93,7 @@ async function leftOff({ db, trusted }: Visit, row: Row<'routing'>, lines: reado
   const at = lines.find(({ id }) => id === mark.operation_id);
   return {
     says: `Left at ${at ? `“${at.title}”` : 'no operation in particular'} on ${dayOf(mark.at)}.`,
-    note: mark.note,
+    note: trusted ? mark.note : '',
     href: at ? to.operation(at.id) : '',
     form,
   };
@@ -125,6 +125,15 @@ function linksOf({ trusted }: Visit, row: Row<'routing'>, lines: readonly Operat
   ];
 }
 
+/** A blank that will not do, and the way to another. */
+const blankOf = ({ trusted }: Visit, row: Row<'routing'>): Pick<RoutingSection, 'blankFails' | 'chooseAnew'> => {
+  const fails = row.closed_on === null && row.blank_fails !== '';
+  return {
+    blankFails: fails ? `Choose the blank anew. ${row.blank_fails}` : '',
+    chooseAnew: fails && trusted ? { says: 'Give this blank back, and choose another', href: to.routingGiveUp(row.id) } : null,
+  };
+};
+
 /** One routing, open or closed. back: the path that its forms come back to. */
 export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today, back: string): Promise<RoutingSection> {
   const { lines } = today;
@@ -132,6 +141,7 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today,
     title: row.closed_on === null ? `Routing: ${row.way}` : `Routing: ${row.way}, closed ${dayOf(row.closed_on)}`,
     says: row.closed_on === null ? standingOf(lines) : '',
     refusal: today.refusal,
+    ...blankOf(visit, row),
     minutes: lines.length === 0 ? '' : minutesOf(lines),
     stale: staleView(changesSince(today), { routingId: row.id, trusted: visit.trusted, back }),
     groups: bySetUp(lines),

@@ -15,5 +15,6 @@ export async function search(visit: Visit): Promise<Result> {
   const typed = wordOf(visit.query['q']);
   const part = typed.trim() ? await partByMark(visit.db, typed.trim().toUpperCase()) : null;
   if (part) return { go: to.part(part.id) };
-  return show('search/results', searchView(typed, await find(visit.db, typed, { before: askedBefore(visit), size: PAGE })));
+  const found = await find(visit.db, typed, { before: askedBefore(visit), size: PAGE }, visit.trusted);
+  return show('search/results', searchView(typed, found));
 }

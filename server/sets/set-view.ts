@@ -144,7 +144,7 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
     wheels: any ? wheelsTable(bench, choice) : null,
     cost: costView(cost),
     blanks: blanksView(shown),
-    notes: set.notes,
+    notes: trusted ? set.notes : '',
     links: [...sharing(bench), ...(trusted ? waysOn(shown) : [])],
   };
 }

@@ -231,7 +231,7 @@ export function machineView(line: MachineLine, form: LengthForm | null, usual: U
     ],
     cautions: machine.screwedNose ? [SCREWED] : [],
     figures,
-    facts: [...facts, ...says('Nose', row.nose), ...says('Notes', row.notes)],
+    facts: [...facts, ...says('Nose', row.nose), ...says('Notes', trusted ? row.notes : '')],
     edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.shopMachineEdit(row.id) } : null,
     buttons: trusted ? buttonsOf(line, usual) : [],
   };

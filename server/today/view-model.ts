@@ -28,10 +28,10 @@ export interface TodayViews {
 
 const cell = (text: string, href = '', state: StateView | null = null, unit = ''): CellView => ({ text, unit, href, state });
 
-const leftView = (left: LeftOff): LeftView => ({
+const leftView = (left: LeftOff, trusted: boolean): LeftView => ({
   mark: left.part_mark,
   says: left.operation_title ?? left.part_name,
-  note: left.note,
+  note: trusted ? left.note : '',
   when: left.at.slice(0, 10),
   href: left.operation_id === null ? to.part(left.part_id) : to.operation(left.operation_id),
 });
@@ -121,12 +121,20 @@ const nothing: EmptyView = {
   drawing: '',
 };
 
-export const todayView = (work: Rows<OpenWork>, left: readonly LeftOff[], shared: readonly SharedSetUp[]): PageData<'today/today'> => ({
+/** trusted: may see what was noted to oneself. */
+type TodayShown = {
+  readonly work: Rows<OpenWork>;
+  readonly left: readonly LeftOff[];
+  readonly shared: readonly SharedSetUp[];
+  readonly trusted: boolean;
+};
+
+export const todayView = ({ work, left, shared, trusted }: TodayShown): PageData<'today/today'> => ({
   title: 'Today',
   place: 'Today',
   back: null,
   titleBlock: [],
-  left: left.map(leftView),
+  left: left.map((one) => leftView(one, trusted)),
   ready: readyTable(work.rows),
   waits: waitsTable(work.rows),
   shared: sharedTable(shared),

@@ -212,7 +212,7 @@ export function toolView(line: ToolLine, { use, arbors, trusted, typed, problems
     titleBlock: cellsOf(line, trusted),
     beware: [kind.lacks(tool as never), arborLacking(tool, arbors)].filter((says) => says !== '').join(' '),
     figures,
-    facts: [...facts, ...(row.notes === '' ? [] : [{ label: 'Notes', says: row.notes }])],
+    facts: [...facts, ...(row.notes === '' || !trusted ? [] : [{ label: 'Notes', says: row.notes }])],
     use: useTable(use),
     edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.toolEdit(row.id) } : null,
     buttons: trusted ? buttonsOf(line) : [],

@@ -103,6 +103,31 @@ test('opening an older file takes a copy before it is brought up to date', async
   expect(await tablesOf(aFile(join(copies, copy)))).not.toContain('tool');
 });
 
+test('a file that was searched with its notes finds the same things, and keeps the words of notes apart', async () => {
+  const db = aFile();
+  await migrate(db, Object.fromEntries(Object.entries(migrations).filter(([name]) => name < '0005')));
+  await sql`insert into project values (3, 'Halvorsen', 'H-12', 'hobber', '', '', '4071', 'H12', 'forty pounds', '2026', null, 1)`.execute(
+    db,
+  );
+  await sql`insert into found (rowid, kind, ref, title, text) values (8, 'project', 3, 'Halvorsen H-12 hobber', ${'Halvorsen H-12 hobber\nH12\n4071\nforty pounds'})`.execute(
+    db,
+  );
+  await sql`insert into found_place values ('project', 3, 8)`.execute(db);
+  await migrate(db, migrations);
+  const found = async (question: string) =>
+    (
+      await sql<{
+        ref: number;
+        title: string;
+        at: number;
+      }>`select ref, title, rowid as at from found where found match ${question}`.execute(db)
+    ).rows;
+  const whole = [{ ref: 3, title: 'Halvorsen H-12 hobber', at: 8 }];
+  expect(await found('text : ("4071"* "hobb"*)')).toEqual(whole);
+  expect(await found('"forty"*')).toEqual(whole);
+  expect(await found('text : ("forty"*)')).toEqual([]);
+});
+
 test('a migration imports nothing but Kysely', () => {
   const folder = join(import.meta.dirname, '../../db/migrations');
   const files = readdirSync(folder).filter((name) => /^\d/.test(name));

@@ -44,7 +44,7 @@ const LISTS: Readonly<Record<string, (db: Executor) => Promise<unknown>>> = {
   operationsOf: (db) => operationsOf(db, 1),
   madeRecords: (db) => madeRecords(db, page),
   madeOfPart: (db) => madeOfPart(db, 1, page),
-  find: (db) => find(db, 'wheel 22', page),
+  find: (db) => find(db, 'wheel 22', page, false),
   readyWork: (db) => readyWork(db, 20),
   openWork: (db) => openWork(db, page),
   sharedSetUps: (db) => sharedSetUps(db, 20),

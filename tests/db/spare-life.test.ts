@@ -113,7 +113,7 @@ test('what was made is found like any other thing of the drawer', async () => {
   const found = await standing(db, set.id);
   await finish(db, await begin(db, found.partOf(22).id, found.spareOf(31).id), 'good');
   const fresh = (await part(db, found.partOf(22).id)).item_id;
-  const { rows } = await find(db, '22T', firstPage);
+  const { rows } = await find(db, '22T', firstPage, true);
   expect(rows.filter(({ kind }) => kind === 'item').map(({ ref }) => ref)).toEqual([fresh]);
 });
 
