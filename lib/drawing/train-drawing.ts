@@ -1,0 +1,119 @@
+import { circle, type Drawing, line, type Mark, outline, type Point, text } from './drawing.ts';
+import { type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lettering.ts';
+import type { DrawnWheel } from './train-layout.ts';
+
+/** A slot of a quadrant as a line from its nearest to its farthest stud. */
+export type DrawnSlot = { readonly from: Point; readonly to: Point };
+
+type TrainShown = {
+  readonly title: string;
+  /** Pitch diameter in millimetres for each tooth. */
+  readonly moduleMm: number;
+  /** Whether the middles are where the studs really come to stand. */
+  readonly toScale?: boolean;
+  readonly collarMm?: number;
+  readonly slots?: readonly DrawnSlot[];
+  readonly shown?: Shown;
+};
+
+const pitchRadius = (teeth: number, moduleMm: number): number => (teeth * moduleMm) / 2;
+const outsideRadius = (teeth: number, moduleMm: number): number => ((teeth + 2) * moduleMm) / 2;
+
+const collarOf = ({ moduleMm, collarMm = moduleMm * 5 }: TrainShown): number => collarMm;
+/** How far above the middle of a shaft its name ends. */
+const aboveName = (shown: TrainShown, { label }: Letters): number => collarOf(shown) / 2 + label * 1.7;
+
+const shaftsOf = (wheels: readonly DrawnWheel[]): DrawnWheel[][] => {
+  const names = [...new Set(wheels.map(({ shaft }) => shaft))];
+  return names.map((name) => wheels.filter(({ shaft }) => shaft === name));
+};
+
+/** Which wheels of a shaft lie nearer: written only where there are two. */
+function placeWords(wheel: DrawnWheel, onShaft: readonly DrawnWheel[]): string {
+  if (wheel.idler) return ' idler';
+  if (onShaft.length < 2) return '';
+  return wheel.plane === Math.max(...onShaft.map(({ plane }) => plane)) ? ' front' : ' behind';
+}
+
+/** Bent arrow over the top of the widest wheel of a shaft, the way it turns. */
+function arrowMarks(onShaft: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Mark[] {
+  const [first] = onShaft;
+  if (!first) return [];
+  const widest = Math.max(...onShaft.map(({ teeth }) => pitchRadius(teeth, shown.moduleMm)));
+  const radius = Math.max(widest - letters.label * 0.9, aboveName(shown, letters));
+  const way = first.clockwise ? -1 : 1;
+  const on = (angle: number, r: number): Point => [first.x + r * Math.cos(angle), first.y + r * Math.sin(angle)];
+  const [begin, end] = [Math.PI / 2 - way * 0.5, Math.PI / 2 + way * 0.5];
+  const bend = Array.from({ length: 13 }, (_, n): Point => on(begin + ((end - begin) * n) / 12, radius));
+  const head = letters.label * 0.55;
+  const back = end - (way * head * 1.6) / Math.max(radius, head);
+  return [
+    { draw: 'outline', points: bend, closed: false, kind: 'here' },
+    outline([on(end, radius), on(back, radius + head * 0.6), on(back, radius - head * 0.6)], 'here'),
+  ];
+}
+
+function shaftMarks(onShaft: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Mark[] {
+  const [first] = onShaft;
+  const collarMm = collarOf(shown);
+  if (!first) return [];
+  const middle: Point = [first.x, first.y];
+  const rows = onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`);
+  const foot = first.y - collarMm / 2 - letters.label * 1.2;
+  return [
+    circle(middle, collarMm / 2, 'edge'),
+    line([first.x - collarMm / 4, first.y], [first.x + collarMm / 4, first.y], 'centre'),
+    line([first.x, first.y - collarMm / 4], [first.x, first.y + collarMm / 4], 'centre'),
+    text([first.x, first.y + collarMm / 2 + letters.label * 0.3], first.shaft, letters.label),
+    ...rows.map((says, n) => text([first.x, foot - n * letters.label * 1.15], says, letters.label)),
+  ];
+}
+
+const wheelMarks = ({ teeth, x, y }: DrawnWheel, moduleMm: number): Mark[] => [
+  circle([x, y], outsideRadius(teeth, moduleMm), 'here'),
+  circle([x, y], pitchRadius(teeth, moduleMm), 'centre'),
+];
+
+function describe(shafts: readonly (readonly DrawnWheel[])[]): string {
+  const each = shafts.map((onShaft) => {
+    const wheels = onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(' and ');
+    return `${onShaft[0]?.shaft}: ${wheels}, turning ${onShaft[0]?.clockwise ? 'clockwise' : 'anticlockwise'}`;
+  });
+  return `A train of wheels, from the source on. ${each.join('; ')}.`;
+}
+
+type Edges = { readonly low: Point; readonly high: Point };
+
+/** What the wheels and slots take up, with room for the words of narrow shafts. */
+function edgesOf(wheels: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Edges {
+  const { moduleMm, slots = [] } = shown;
+  const [up, down] = [aboveName(shown, letters) + letters.label * 0.4, collarOf(shown) / 2 + letters.label * 3];
+  const boxes = wheels.map(({ teeth, x, y, shaft }) => {
+    const r = outsideRadius(teeth, moduleMm);
+    const wide = Math.max(r, widthOfText(shaft, letters.label) / 2, widthOfText('000 behind', letters.label) / 2);
+    return { low: [x - wide, y - Math.max(r, down)] as const, high: [x + wide, y + Math.max(r, up)] as const };
+  });
+  const points = [...boxes.flatMap(({ low, high }) => [low, high]), ...slots.flatMap(({ from, to }) => [from, to])];
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return { low: [Math.min(...xs) - 2, Math.min(...ys) - 2], high: [Math.max(...xs) + 2, Math.max(...ys) + 2] };
+}
+
+/** A train of change wheels as seen from the end of the machine: which wheel is on which shaft, and which way each turns. */
+export function trainDrawing(wheels: readonly DrawnWheel[], shown: TrainShown): Drawing {
+  const letters = lettersFor(shown.shown ?? PHONE, (tried) => {
+    const { low, high } = edgesOf(wheels, shown, tried);
+    return high[0] - low[0];
+  });
+  const shafts = shaftsOf(wheels);
+  return {
+    title: shown.title,
+    describes: describe(shafts),
+    ...edgesOf(wheels, shown, letters),
+    toScale: shown.toScale ?? false,
+    marks: [
+      ...(shown.slots ?? []).map(({ from, to }) => line(from, to, 'edge')),
+      ...wheels.flatMap((wheel) => wheelMarks(wheel, shown.moduleMm)),
+      ...shafts.flatMap((onShaft) => [...shaftMarks(onShaft, shown, letters), ...arrowMarks(onShaft, shown, letters)]),
+    ],
+  };
+}
