@@ -4,7 +4,7 @@ import { tooling } from './0002_tooling.ts';
 import { routings } from './0003_routings.ts';
 import { records } from './0004_records.ts';
 import { blankFails } from './0005_blank_fails.ts';
-import { notesApart } from './0005_notes_apart.ts';
+import { notesApart } from './0006_notes_apart.ts';
 
 /** In the order of their names. Never edit one that has been released: add another. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -13,5 +13,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0003_routings': routings,
   '0004_records': records,
   '0005_blank_fails': blankFails,
-  '0005_notes_apart': notesApart,
+  '0006_notes_apart': notesApart,
 };

@@ -105,7 +105,7 @@ test('opening an older file takes a copy before it is brought up to date', async
 
 test('a file that was searched with its notes finds the same things, and keeps the words of notes apart', async () => {
   const db = aFile();
-  await migrate(db, Object.fromEntries(Object.entries(migrations).filter(([name]) => name < '0005')));
+  await migrate(db, Object.fromEntries(Object.entries(migrations).filter(([name]) => name < '0006')));
   await sql`insert into project values (3, 'Halvorsen', 'H-12', 'hobber', '', '', '4071', 'H12', 'forty pounds', '2026', null, 1)`.execute(
     db,
   );
