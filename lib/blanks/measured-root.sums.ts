@@ -1,11 +1,11 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution } from '../figure/figure.ts';
 import type { Gear, ToothSystem } from '../gears/gear.ts';
+import { outsideFromJaws, rootFromAcross, rootFromDepth, rootFromPins, rootFromWall } from '../gears/measured-root.formulas.ts';
 import { TOOTH_SYSTEMS } from '../gears/systems.data.ts';
 import { moduleOf, unitOfPitch } from '../gears/tooth.ts';
 import { inUnit, type Length, type LengthUnit, nanometres, ofUnit, subtract } from '../values/length.ts';
 import { inWords, outsideTerm, rootTerm, sizesOf } from './blank-sizes.ts';
-import { outsideFromJaws, rootFromAcross, rootFromDepth, rootFromPins, rootFromWall } from './measured-root.formulas.ts';
 import type { RootReading, SpareWheel } from './spare-wheel.ts';
 import { join, lengthFigure, one, oneLength, type Term } from './term.ts';
 

@@ -14,6 +14,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   figure: ['values'],
   gears: ['figure', 'values'],
   tooling: ['gears', 'figure', 'values'],
+  identify: ['gears', 'figure', 'values'],
   cutters: ['gears', ...LOW],
   dividing: ['gears', ...LOW],
   trains: ['gears', ...LOW],

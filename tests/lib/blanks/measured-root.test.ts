@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { rootFromAcross, rootFromPins } from '../../../lib/blanks/measured-root.formulas.ts';
 import { deepestSystem, measuredRoot, oldRoot } from '../../../lib/blanks/measured-root.sums.ts';
 import { printFigure } from '../../../lib/figure/print-value.ts';
+import { rootFromAcross, rootFromPins } from '../../../lib/gears/measured-root.formulas.ts';
 import { inches, toInches } from '../../../lib/values/length.ts';
 import { gear, spare, system } from './wheels.ts';
 
