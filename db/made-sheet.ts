@@ -6,7 +6,7 @@ import { blanksOf } from './blanks.ts';
 import type { Executor, Row } from './executor.ts';
 import type { StoredFigure } from './figures.ts';
 import { item } from './items.ts';
-import { type OperationLine, operationsOf } from './operations.ts';
+import { type OperationLine, operationsOf, stepsShown } from './operations.ts';
 import { part } from './parts.ts';
 import { project } from './projects.ts';
 import { wheelName } from './spares/spare-of.ts';
@@ -94,7 +94,7 @@ const operationKept = (line: OperationLine): OperationKept => ({
   key: line.key,
   title: line.title,
   setUp: line.setUp.says,
-  steps: line.steps,
+  steps: stepsShown(line),
   doneOn: line.done_on,
   struck: line.struck_on !== null,
   minutesPlanned: line.minutes_planned,

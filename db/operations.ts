@@ -24,6 +24,15 @@ export type OperationLine = Omit<Row<'operation'>, 'steps' | 'measures' | 'cauti
   readonly waits: readonly Wait[];
 };
 
+/** What to do, and what is to be said of the blank by what was measured so far. */
+export const stepsShown = ({ steps, verdict }: Pick<OperationLine, 'steps' | 'verdict'>): readonly string[] =>
+  verdict === '' ? steps : [...steps, verdict];
+
+/** What is to be said of the blank follows what was measured, at an operation that is done as well. */
+export async function setVerdict(db: Executor, id: number, verdict: string): Promise<void> {
+  await db.updateTable('operation').set({ verdict }).where('id', '=', id).execute();
+}
+
 /** Writes one planned operation at its place; gives its id. */
 export async function addPlanned(db: Executor, routingId: number, place_no: number, planned: PlannedOperation): Promise<number> {
   const row = {
@@ -34,6 +43,7 @@ export async function addPlanned(db: Executor, routingId: number, place_no: numb
     must: planned.must ? (1 as const) : (0 as const),
     set_up_id: await setUpId(db, planned.setUp),
     steps: JSON.stringify(planned.steps),
+    verdict: planned.verdict ?? '',
     measures: JSON.stringify(planned.measures),
     cautions: JSON.stringify(planned.cautions),
     minutes_planned: Math.round(planned.minutes),

@@ -14,7 +14,7 @@ export async function partsMissingFirst(db: Executor, projectId: number, ask: Pa
     .selectFrom('part')
     .leftJoin('routing', (join) => join.onRef('routing.part_id', '=', 'part.id').on('routing.closed_on', 'is', null))
     .selectAll('part')
-    .select('routing.id as routing_id')
+    .select(['routing.id as routing_id', 'routing.blank_fails'])
     .select(rank.as('rank'))
     .where('part.project_id', '=', projectId)
     .$if(ask.before !== null, (query) => query.where(rank, '<', ask.before ?? 0))

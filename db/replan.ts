@@ -10,12 +10,12 @@ import { rowOf } from './changes.ts';
 import { type Executor, type Row, together } from './executor.ts';
 import { acceptFigures } from './figures.ts';
 import { addNeeds, settleNeeds } from './needs.ts';
-import { addPlanned, type OperationLine, operationsOf, strikeOut } from './operations.ts';
+import { addPlanned, type OperationLine, operationsOf, setVerdict, strikeOut } from './operations.ts';
 import { putAt } from './order.ts';
 import { type PartLine, part } from './parts.ts';
 import { planAsked } from './plan-asked.ts';
 import { planOf } from './planned.ts';
-import { setStale } from './routings.ts';
+import { setBlankFails, setStale } from './routings.ts';
 import { setUpId } from './set-ups.ts';
 import { shopNow } from './shop-now.ts';
 
@@ -137,11 +137,21 @@ async function followArbors(db: Executor, { lines, plan }: Today): Promise<boole
   return changed;
 }
 
+/** What measuring says of the blank is kept: lists read whether it will do. While the readings make no sense, what stood there stays. */
+async function judgeBlank(db: Executor, routingId: number, { lines, plan, refusal }: Today): Promise<void> {
+  if (refusal === '') await setBlankFails(db, routingId, plan?.blankFails ?? '');
+  for (const { verdict = '', key } of plan?.operations ?? []) {
+    const line = lines.find((one) => one.key === key);
+    if (line && line.verdict !== verdict) await setVerdict(db, line.id, verdict);
+  }
+}
+
 /** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
 export const refreshStale = (db: Executor, routingId: number): Promise<void> =>
   together(db, async (trx) => {
     const today = await replan(trx, routingId);
     if (await followArbors(trx, today)) await settleNeeds(trx, meets);
+    await judgeBlank(trx, routingId, today);
     await setStale(trx, routingId, changesSince(today).length > 0);
   });
 

@@ -100,3 +100,8 @@ export async function setStale(db: Executor, id: number, stale: boolean): Promis
     .where('id', '=', id)
     .execute();
 }
+
+/** Why the blank of a routing will not do, '' while nothing stands against it. Needs no rev: it is worked out. */
+export async function setBlankFails(db: Executor, id: number, blank_fails: string): Promise<void> {
+  await db.updateTable('routing').set({ blank_fails }).where('id', '=', id).where('blank_fails', '<>', blank_fails).execute();
+}

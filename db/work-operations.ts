@@ -3,6 +3,7 @@ import { needWords } from '../lib/routing/needs.ts';
 import type { Executor } from './executor.ts';
 import { needsOf } from './needs.ts';
 import { ownRows } from './own-rows.ts';
+import { blankWillNotDo } from './readiness.ts';
 
 /** key: lib's name of it; null for one that was added by hand. */
 export type KeyedWork = ShopOperation & { readonly key: string | null };
@@ -16,7 +17,8 @@ const openOperations = (db: Executor) =>
     .crossJoin('operation')
     .innerJoin('part', 'part.id', 'routing.part_id')
     .select(['operation.id', 'operation.key', 'operation.title', 'operation.place_no', 'operation.minutes_planned', 'operation.done_on'])
-    .select(['operation.struck_on', 'operation.held_for_id', 'part.name', 'part.mark'])
+    .select(['operation.struck_on', 'operation.held_for_id', 'part.name', 'part.mark', 'routing.blank_fails'])
+    .select(blankWillNotDo.as('blank_will_not_do'))
     .whereRef('operation.routing_id', '=', 'routing.id')
     .where('routing.closed_on', 'is', null)
     .orderBy('routing.id', 'desc')
@@ -44,6 +46,7 @@ export async function workOperations(db: Executor): Promise<KeyedWork[]> {
     struck: row.struck_on !== null,
     after: afterOn(row.id).map((one) => one.after_id),
     heldFor: row.held_for_id,
+    blankFails: row.blank_will_not_do ? row.blank_fails : '',
     needs: needsOn(row.id).map(({ need, tool_name }) => ({ says: needWords(need), metBy: tool_name })),
   }));
 }

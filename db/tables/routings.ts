@@ -3,7 +3,7 @@ import type { PitchKind } from '../../lib/gears/gear.ts';
 import type { Need, SetUp, Way } from '../../lib/routing/operation.ts';
 import type { Flag } from './machines.ts';
 
-/** How one part is being got. closed_on null: open; a part has at most one open. stale 1: lib would say something else by now. */
+/** How one part is being got. closed_on null: open; a part has at most one open. stale 1: lib would say something else by now. blank_fails: why its blank will not do. */
 export interface RoutingTable {
   id: Generated<number>;
   part_id: number;
@@ -13,6 +13,7 @@ export interface RoutingTable {
   stale: Generated<Flag>;
   notes: string;
   rev: Generated<number>;
+  blank_fails: Generated<string>;
 }
 
 /** An item promised to a routing. takes_nm null: the whole item; else so much of a bar. */
@@ -34,7 +35,7 @@ export interface SetUpTable {
   says: string;
 }
 
-/** key null: added by hand. steps, measures, cautions: JSON, as lib planned them. struck_on: struck out by the owner, may come back. */
+/** key null: added by hand. steps, measures, cautions: JSON, as lib planned them. struck_on: struck out by the owner, may come back. verdict: of its blank. */
 export interface OperationTable {
   id: Generated<number>;
   routing_id: number;
@@ -53,6 +54,7 @@ export interface OperationTable {
   held_for_id: number | null;
   notes: string;
   rev: Generated<number>;
+  verdict: Generated<string>;
 }
 
 export interface FollowsTable {

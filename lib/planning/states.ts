@@ -21,6 +21,10 @@ function toolsBefore(one: WorkOperation, all: All, known: ReadonlyMap<number, re
   return once([...earlier, ...lacks(one)]);
 }
 
+/** A blank that will not do comes before any tool: nobody buys one for it. */
+const otherBlank = ({ blankFails = '' }: WorkOperation): readonly WaitsFor[] =>
+  blankFails === '' ? [] : [{ for: 'blank', says: 'another blank: choose the blank anew' }];
+
 function earlierOperations(one: WorkOperation, all: All): readonly WaitsFor[] {
   const open = one.after.map((id) => all.get(id)).filter(isOpen);
   return open.map(({ id, title, partName }) => ({
@@ -45,7 +49,7 @@ function stateOf(one: WorkOperation, all: All, tools: readonly WaitsFor[]): Oper
   const plain = (state: OperationState['state'], says: string): OperationState => ({ id: one.id, state, waits: [], heldFor: null, says });
   if (one.done) return plain('done', 'Done.');
   if (one.struck) return plain('struck out', 'Struck out.');
-  const waits = [...tools, ...earlierOperations(one, all)];
+  const waits = [...otherBlank(one), ...tools, ...earlierOperations(one, all)];
   const other = all.get(one.heldFor ?? Number.NaN);
   if (isOpen(other)) return heldState(one, other, waits);
   return { id: one.id, state: waits.length === 0 ? 'ready' : 'waits', waits, heldFor: null, says: sentence(waits) };

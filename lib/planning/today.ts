@@ -52,7 +52,7 @@ const byWorth = (a: CanDo, b: CanDo): number => b.parts - a.parts || b.unblocks 
 function blockersOf(cannotYet: readonly CannotYet[]): readonly Blocker[] {
   const held = new Map<string, ShopOperation[]>();
   for (const { operation, state } of cannotYet)
-    for (const wait of state.waits) if (wait.for === 'tool') held.set(wait.says, [...(held.get(wait.says) ?? []), operation]);
+    for (const wait of state.waits) if (wait.for !== 'operation') held.set(wait.says, [...(held.get(wait.says) ?? []), operation]);
   const list = [...held].map(([says, operations]) => ({ says, holdsUp: partsOf(operations), many: operations.length }));
   return list.sort((a, b) => b.holdsUp.length - a.holdsUp.length || b.many - a.many).map(({ says, holdsUp }) => ({ says, holdsUp }));
 }

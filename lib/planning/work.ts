@@ -1,7 +1,7 @@
 /** What an operation needs, in words, and the tool that meets it; null while none does. */
 type WorkNeed = { readonly says: string; readonly metBy: string | null };
 
-/** An operation of any open routing, as planning looks at it. after: ids of those that come first. */
+/** An operation of any open routing, as planning looks at it. after: ids of those that come first. blankFails: why its blank will not do. */
 export type WorkOperation = {
   readonly id: number;
   readonly partName: string;
@@ -10,12 +10,14 @@ export type WorkOperation = {
   readonly struck: boolean;
   readonly after: readonly number[];
   readonly heldFor?: number | null;
+  readonly blankFails?: string;
   readonly needs: readonly WorkNeed[];
 };
 
 /** One thing that is waited for. A tool may be lacked by an operation before this one: at says which. */
 export type WaitsFor =
   | { readonly for: 'tool'; readonly says: string; readonly at: number }
+  | { readonly for: 'blank'; readonly says: string }
   | { readonly for: 'operation'; readonly says: string; readonly id: number };
 
 /** waits: first of all what comes first. says: the state in one sentence. */

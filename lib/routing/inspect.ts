@@ -89,8 +89,8 @@ export function soundEnough(job: Job, verdict: SpareVerdict, after: string): Pla
       'Measure the least wall from bore to root in six places.',
       'See that it is solid where the new teeth will stand.',
       'Look for wear in the bore and bruises on its edges.',
-      verdict.says,
     ],
+    verdict: verdict.says,
     figures,
     measures: [
       ...(root ? [measure('oldRoot', root, 'Old root diameter: twice the least wall, and the bore', smaller, 'Room to spare.')] : []),

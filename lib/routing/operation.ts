@@ -39,13 +39,17 @@ export type Measure = {
 /** towards: the key of the figure to set that this one is only a step to. While what is set stays the same, a step that moved changes nothing. */
 export type PlannedFigure = Figure & { readonly towards?: string };
 
-/** One operation as lib plans it. key: lib's stable name, by which stored operations are matched. after: keys that come first. */
+/**
+ * One operation as lib plans it. key: lib's stable name, by which stored operations are matched. after: keys that come first.
+ * verdict: what is to be said of the blank by what was measured so far.
+ */
 export type PlannedOperation = {
   readonly key: string;
   readonly title: string;
   readonly must: boolean;
   readonly setUp: SetUp;
   readonly steps: readonly string[];
+  readonly verdict?: string;
   readonly figures: Readonly<Record<string, PlannedFigure>>;
   readonly measures: readonly Measure[];
   readonly needs: readonly Need[];

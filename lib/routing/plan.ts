@@ -1,4 +1,5 @@
 import type { PlanAsked } from './asked.ts';
+import { blankFails } from './blank-fails.ts';
 import { type Job, jobOf } from './job.ts';
 import type { PlannedOperation } from './operation.ts';
 import { sayTyped } from './readings.ts';
@@ -6,7 +7,8 @@ import { recut } from './recut.ts';
 import { ringOnHub } from './ring.ts';
 import { fromStock } from './stock.ts';
 
-export type Plan = { readonly operations: readonly PlannedOperation[] };
+/** blankFails: why it cannot be made from its blank as that measures by now; '' while nothing stands against it. */
+export type Plan = { readonly operations: readonly PlannedOperation[]; readonly blankFails: string };
 
 function operationsOf(job: Job, asked: PlanAsked): readonly PlannedOperation[] {
   if (asked.way === 're-cut a spare') return recut(job, asked.blank);
@@ -21,5 +23,5 @@ function operationsOf(job: Job, asked: PlanAsked): readonly PlannedOperation[] {
 export function planRouting(asked: PlanAsked): Plan {
   const job = jobOf(asked);
   const operations = operationsOf(job, asked);
-  return { operations: operations.map((operation) => sayTyped(operation, asked.readings)) };
+  return { operations: operations.map((operation) => sayTyped(operation, asked.readings)), blankFails: blankFails(job, asked) };
 }

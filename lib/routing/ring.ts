@@ -32,8 +32,18 @@ const pick = (figures: Figures, ...keys: readonly string[]): Record<string, Figu
 /** Ring and hub as wished before anything is turned, and as they stand with what was measured. */
 type Fit = { readonly wished: RingVerdict; readonly bored: RingVerdict; readonly heated: RingVerdict };
 
+const askedOf = (job: Job, spare: SpareWheel, ring: Stock) => ({
+  wanted: job.wanted.gear,
+  spare,
+  ring: ring.material,
+  cleanUp: job.shop.cleanUp,
+});
+
+/** Whether the hub, as it measures by now, will carry a ring. */
+export const wishedRing = (job: Job, { hub, ring }: RingAndHub): RingVerdict => ringAndHub(askedOf(job, spareNow(hub, job), ring));
+
 function fitOf(job: Job, spare: SpareWheel, ring: Stock): Fit {
-  const asked = { wanted: job.wanted.gear, spare, ring: ring.material, cleanUp: job.shop.cleanUp };
+  const asked = askedOf(job, spare, ring);
   const wished = ringAndHub(asked);
   const hub = lengthRead(job.readings, 'hub-size', 'hub');
   const bored = hub ? ringAndHub({ ...asked, hub: hub.length }) : wished;
@@ -57,8 +67,8 @@ const sound = ({ wished }: Fit): PlannedOperation =>
       'Read the old roots against the bore, and measure the least wall in six places.',
       'See that the hub is solid under the ring, and that the bore is good.',
       'Nothing plated, zinc or phenolic, and no closed hollow, goes in an oven.',
-      wished.says,
     ],
+    verdict: wished.says,
     figures: pick(wished.answer.figures, 'oldRoot', 'hub', 'newOutside', 'newRoot', 'wholeDepth', 'underTeeth', 'underTeethDepths'),
     measures: [OLD_ROOT],
     cautions: refused(wished),

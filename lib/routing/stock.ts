@@ -61,8 +61,8 @@ function measureStock(job: Job, stock: Stock): PlannedOperation {
     steps: [
       `Measure diameter and length: ${size(verdict.diameterWanted)} across is wanted${verdict.takes === null ? '' : `, and ${size(verdict.takes)} of length`}.`,
       'Try a file on it; settle what it is made of.',
-      verdict.says,
     ],
+    verdict: verdict.says,
     cautions: verdict.verdict === 'serves' ? [] : [{ name: 'Stock', says: verdict.says, weight: 'beware' }],
     minutes: MINUTES.inspect,
     after: [],

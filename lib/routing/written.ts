@@ -13,6 +13,7 @@ export type Written = {
   readonly minutes: number;
   readonly after: readonly string[];
   readonly must?: boolean;
+  readonly verdict?: string;
   readonly figures?: Figures;
   readonly measures?: readonly Measure[];
   readonly needs?: readonly Need[];

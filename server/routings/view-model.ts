@@ -46,11 +46,13 @@ export type StaleView = {
 /** Where work was left, and the form to say so now. form: null where one may only look. */
 export type LeftOffView = { readonly says: string; readonly note: string; readonly href: string; readonly form: FormView | null };
 
-/** A routing as the page of its part shows it. */
+/** A routing as the page of its part shows it. blankFails: why its blank will not do. */
 export type RoutingSection = {
   readonly title: string;
   readonly says: string;
   readonly refusal: string;
+  readonly blankFails: string;
+  readonly chooseAnew: LinkView | null;
   readonly minutes: string;
   readonly stale: StaleView | null;
   readonly groups: readonly SetUpRows[];

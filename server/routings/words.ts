@@ -14,7 +14,7 @@ export function timeWords(minutes: number): string {
 /** One thing that is waited for. */
 export function waitWords(wait: Wait): string {
   if (wait.for === 'tool') return needWords(wait.need);
-  if (wait.for === 'blank') return 'a blank to cut it from';
+  if (wait.for === 'blank') return wait.why ? 'another blank: choose the blank anew' : 'a blank to cut it from';
   return wait.for === 'held' ? `“${wait.title}” of ${wait.partMark}` : `“${wait.title}”`;
 }
 
@@ -37,11 +37,10 @@ export function firstOfAll(waits: readonly string[]): string {
   return others.length === 0 ? `Waits for ${first}.` : `Waits first of all for ${first}; then for ${others.join('; ')}.`;
 }
 
-/** What the open operations of a routing lack from outside, in the order in which it is needed. */
-export const lackedBy = (lines: readonly OperationLine[]): string[] => [
-  ...new Set(
-    lines
-      .filter(({ state }) => state === 'waiting' || state === 'held')
-      .flatMap(({ waits }) => waits.filter((wait) => wait.for === 'tool' || wait.for === 'blank').map(waitWords)),
-  ),
-];
+/** What the open operations of a routing lack from outside, in the order in which it is needed; a blank that will not do comes first. */
+export function lackedBy(lines: readonly OperationLine[]): string[] {
+  const waiting = lines.filter(({ state }) => state === 'waiting' || state === 'held');
+  const waits = waiting.flatMap((line) => line.waits.filter((wait) => wait.for === 'tool' || wait.for === 'blank'));
+  const failing = waits.filter((wait) => wait.for === 'blank' && wait.why !== undefined);
+  return [...new Set([...failing, ...waits].map(waitWords))];
+}

@@ -83,7 +83,7 @@ function placeRow(bench: Bench, place: Place): RowView {
       stateCell(partState(place)),
       cell(place.mark),
       fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
-      cell(['belongs', ...toMind(fitted)].join('; ')),
+      cell(['belongs', ...toMind(fitted), ...(place.blank_fails ? [`choose the blank anew: ${place.blank_fails}`] : [])].join('; ')),
     ],
   };
 }

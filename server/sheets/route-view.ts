@@ -51,6 +51,18 @@ const lineTall = ({ words, text }: SummaryLine): number =>
   words ? LINE_TALL.name + LINE_TALL.words * Math.ceil(text.length / LINE_TALL.across) : LINE_TALL.number;
 const summaryTall = (lines: readonly SummaryLine[]): number => lines.reduce((sum, line) => sum + lineTall(line), 0);
 
+/** A line of text above everything. */
+const SAYS = { line: 6, across: 80 } as const;
+const linesTall = (says: string): number => Math.ceil(says.length / SAYS.across) * SAYS.line;
+
+/** A blank that will not do is said before anything is cut by this paper. */
+function aboveAll(routing: Work['routing']): string {
+  if (!routing) return 'No routing is open for this part: the figures below stand by themselves.';
+  return routing.closed_on === null && routing.blank_fails !== ''
+    ? `Turn and cut nothing: choose the blank anew. ${routing.blank_fails}`
+    : '';
+}
+
 /** The largest scale that costs no further side of paper. */
 function fewestSides(drawings: readonly Sketch[], rows: readonly SheetOperation[], around: Around) {
   const tried = (drawings.length > 0 ? drawings : [null]).map((drawing) => ({ drawing, sides: sidesOf(rows, drawing, around) }));
@@ -62,12 +74,13 @@ export function routeSheet(work: Work, printed: Printed): Views['sheets/route-sh
   const summary = summaryOf(work);
   const [cells, title] = [partCells(work), `${part.mark} ${part.name}`];
   const rows = operationRows(operations, { machines, now, withNotes: printed.withNotes });
-  const around = { title, cells, summary: summaryTall(summary) };
+  const says = aboveAll(routing);
+  const around = { title, cells, summary: summaryTall(summary) + linesTall(says) };
   const { drawing, sides } = fewestSides(wheelSketches(work), rows, around);
   return {
     ...onSheet(`Route sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: title,
-    says: routing ? '' : 'No routing is open for this part: the figures below stand by themselves.',
+    says,
     drawing: drawing ? inked(drawing) : null,
     summary,
     sides: sides.map((side, at) => ({

@@ -12,8 +12,10 @@ export type Gathered = {
 
 type One = OpenWork['waits'][number];
 
-function words(wait: One): { says: string; href: string; held: boolean } | null {
+function words(wait: One, { part_id }: OpenWork): { says: string; href: string; held: boolean } | null {
   if (wait.for === 'tool') return { says: needWords(wait.need), href: to.tools, held: false };
+  if (wait.for === 'blank' && wait.why)
+    return { says: `another blank: choose the blank anew. ${wait.why}`, href: to.part(part_id), held: false };
   if (wait.for === 'blank') return { says: 'a blank to cut it from', href: '', held: false };
   if (wait.for === 'held') return { says: `${wait.partMark}: ${wait.title}`, href: to.operation(wait.operationId), held: true };
   return null;
@@ -24,7 +26,7 @@ export function gatherWaits(rows: readonly OpenWork[]): Gathered[] {
   const found = new Map<string, { says: string; href: string; held: boolean; at: string; marks: Set<string> }>();
   for (const work of rows) {
     for (const wait of work.waits) {
-      const one = words(wait);
+      const one = words(wait, work);
       if (!one) continue;
       const before = found.get(one.says);
       if (before) before.marks.add(work.part_mark);
