@@ -7,7 +7,7 @@ const PARTS: Readonly<Record<string, readonly string[]>> = {
   views: [],
 };
 
-const TRADES = ['gears', 'cutters', 'dividing', 'trains', 'fits', 'speeds', 'turning'];
+const TRADES = ['gears', 'cutters', 'splines', 'dividing', 'trains', 'fits', 'speeds', 'turning'];
 const LOW = ['tooling', 'figure', 'values'];
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   values: [],
@@ -17,6 +17,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   identify: ['gears', 'figure', 'values'],
   cutters: ['gears', ...LOW],
   dividing: ['gears', ...LOW],
+  splines: ['gears', 'dividing', ...LOW],
   trains: ['gears', ...LOW],
   fits: ['gears', ...LOW],
   speeds: ['gears', ...LOW],
@@ -24,7 +25,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   blanks: [...TRADES, ...LOW],
   routing: ['blanks', ...TRADES, ...LOW],
   planning: ['routing', 'blanks', ...TRADES, ...LOW],
-  drawing: ['gears', ...LOW],
+  drawing: ['gears', 'splines', ...LOW],
 };
 
 const IMPORT = /^(?:import|export) (?:type )?(?:[\w*{][^;=(]*? from )?'([^']+)';|\bimport\(\s*'([^']+)'/gm;
