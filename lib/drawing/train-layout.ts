@@ -1,15 +1,5 @@
+import type { TrainShaft } from '../trains/train-shaft.ts';
 import type { Point } from './drawing.ts';
-
-/**
- * A shaft of a train, from the source on. driven: teeth of the wheel that turns it (null on the first shaft); driver: teeth of the wheel
- * by which it turns the next one (null on the last). An idler is one wheel that is both.
- */
-export type TrainShaft = {
-  readonly name: string;
-  readonly driven: number | null;
-  readonly driver: number | null;
-  readonly idler?: boolean;
-};
 
 /** A wheel as drawn: its middle in millimetres, which way it turns, and in which plane it runs (0 nearest the machine). */
 export type DrawnWheel = {

@@ -7,7 +7,7 @@ const PARTS: Readonly<Record<string, readonly string[]>> = {
   views: [],
 };
 
-const TRADES = ['gears', 'cutters', 'splines', 'dividing', 'trains', 'fits', 'speeds', 'turning'];
+const TRADES = ['gears', 'cutters', 'splines', 'dividing', 'trains', 'leads', 'fits', 'speeds', 'turning'];
 const LOW = ['tooling', 'figure', 'values'];
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   values: [],
@@ -19,6 +19,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   dividing: ['gears', ...LOW],
   splines: ['gears', 'dividing', ...LOW],
   trains: ['gears', ...LOW],
+  leads: ['trains', 'cutters', 'gears', ...LOW],
   fits: ['gears', ...LOW],
   speeds: ['gears', ...LOW],
   turning: ['gears', 'speeds', ...LOW],

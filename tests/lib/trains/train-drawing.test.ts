@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Mark, Point } from '../../../lib/drawing/drawing.ts';
 import { trainDrawing } from '../../../lib/drawing/train-drawing.ts';
-import { type TrainShaft, wheelsOnShafts } from '../../../lib/drawing/train-layout.ts';
+import { wheelsOnShafts } from '../../../lib/drawing/train-layout.ts';
+import type { TrainShaft } from '../../../lib/trains/train-shaft.ts';
 
 const COMPOUND: readonly TrainShaft[] = [
   { name: 'Spindle', driven: null, driver: 40 },
