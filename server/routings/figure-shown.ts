@@ -3,6 +3,7 @@ import type { OperationLine } from '../../db/operations.ts';
 import { figureWords } from '../../db/replan.ts';
 import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
+import { isLimit } from '../../lib/routing/leads.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import { figureView } from '../figures.ts';
 import type { FigureView } from '../page.ts';
@@ -16,6 +17,16 @@ function limitWords(figure: Figure): string {
   const { text, unit } = printValue(high, figure.unit, figure.places);
   return `at most ${text} ${unit}`;
 }
+
+/** Nothing is set by a limit: it stands in words, small, as on the sheet, until something is measured against it. */
+function limitView(key: string, figure: Figure, more: Partial<FigureView> = {}): FigureView {
+  const { text } = printValue(figure.value, figure.unit, figure.places);
+  return figureView(key, figure, { text: `at most ${text}`, words: true, limits: '', ...more });
+}
+
+/** As it is worked out: a figure to set, or a limit. */
+const workedOut = (key: string, figure: Figure, more: Partial<FigureView> = {}): FigureView =>
+  isLimit(figure) ? limitView(key, figure, more) : figureView(key, figure, { limits: limitWords(figure), ...more });
 
 /** What was measured or typed, in place of what was worked out; that stays in the working. */
 function standing(stored: StoredFigure): Partial<FigureView> {
@@ -38,25 +49,48 @@ type Counting = { next: number };
 
 /** One figure as it stands: typed, measured, or out of date with the new one beside it. */
 function shownOne(stored: StoredFigure, now: Figure | undefined, counting: Counting): FigureView {
-  const { key, figure, shownFrom } = stored;
+  const { key, figure, shown, shownFrom } = stored;
+  if (shownFrom === 'typed' && isLimit(figure))
+    return limitView(key, { ...figure, value: shown }, { mark: 'typed', working: standing(stored).working ?? null });
   if (shownFrom !== 'worked out') return figureView(key, figure, { limits: limitWords(figure), ...standing(stored) });
   const was = figureWords(figure);
-  if (!now || figureWords(now) === was) return figureView(key, figure, { limits: limitWords(figure) });
+  if (!now || figureWords(now) === was) return workedOut(key, figure);
   counting.next += 1;
-  return figureView(key, now, { limits: limitWords(now), was, revision: String(counting.next) });
+  return workedOut(key, now, { was, revision: String(counting.next) });
 }
 
 const added = (line: OperationLine, now: PlannedOperation | null): FigureView[] =>
   Object.entries(now?.figures ?? {})
     .filter(([key]) => !line.figures.some((stored) => stored.key === key))
-    .map(([key, figure]) => figureView(key, figure, { limits: limitWords(figure) }));
+    .map(([key, figure]) => workedOut(key, figure));
+
+/** What lib says of an operation that is still to be done; one that is done or struck out keeps what it was done by. */
+const todayOf = ({ state }: OperationLine, now: PlannedOperation | null): PlannedOperation | null =>
+  state === 'done' || state === 'struck out' ? null : now;
+
+/** Worked out once, and gone from today's plan: nothing is set by it any more. What was typed or measured stays. */
+const isGone = ({ key, shownFrom }: StoredFigure, today: PlannedOperation | null): boolean =>
+  today !== null && shownFrom === 'worked out' && !(key in today.figures);
+
+/** The keys of an operation's figures by which nothing is cut any more. */
+export const goneKeys = (line: OperationLine, now: PlannedOperation | null): ReadonlySet<string> =>
+  new Set(line.figures.filter((stored) => isGone(stored, todayOf(line, now))).map(({ key }) => key));
+
+/** Struck through, with the word. */
+function goneView({ key, figure }: StoredFigure, counting: Counting): FigureView {
+  counting.next += 1;
+  const [was, revision] = [figureWords(figure), String(counting.next)];
+  return figureView(key, figure, { text: 'no longer needed', unit: '', other: '', words: true, limits: '', was, revision, working: null });
+}
 
 /**
  * The figures of an operation: what was measured or typed stands; what lib works out otherwise today stands beside the old one, struck
- * through. An operation that is done keeps what it was done by.
+ * through; what is no longer needed comes last, struck through. An operation that is done keeps what it was done by.
  */
 export function figuresShown(line: OperationLine, now: PlannedOperation | null): FigureView[] {
   const counting = { next: 0 };
-  const today = line.state === 'done' || line.state === 'struck out' ? null : now;
-  return [...line.figures.map((stored) => shownOne(stored, today?.figures[stored.key], counting)), ...added(line, today)];
+  const [today, gone] = [todayOf(line, now), goneKeys(line, now)];
+  const good = line.figures.filter(({ key }) => !gone.has(key)).map((stored) => shownOne(stored, today?.figures[stored.key], counting));
+  const come = added(line, today);
+  return [...good, ...come, ...line.figures.filter(({ key }) => gone.has(key)).map((stored) => goneView(stored, counting))];
 }

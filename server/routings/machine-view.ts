@@ -1,6 +1,7 @@
 import { machines } from '../../db/machines.ts';
 import type { OperationLine } from '../../db/operations.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
+import { inOrderOfSetting, isLimit, type Standing } from '../../lib/routing/leads.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
@@ -9,7 +10,7 @@ import { cautionView } from '../figures.ts';
 import type { AtMachineView, FigureView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Db } from '../visit.ts';
-import { figuresShown } from './figure-shown.ts';
+import { figuresShown, goneKeys } from './figure-shown.ts';
 import { operationHead, type Work } from './work.ts';
 
 /** The unit that the dial at hand reads: of the mill's depth, of the lathe's cross slide. Null where no dial is known. */
@@ -38,20 +39,32 @@ const markWords = ({ mark, was }: FigureView): string => {
   return was ? `Out of date on the sheet: there it says ${was}.` : '';
 };
 
-/** Steps on the way to what is set: they come last, so that the number to set is the first. */
-const ON_THE_WAY = new Set(['turns', 'leastCircle', 'speedWorkedOut', 'k', 'feedPerSpan', 'spanBelow', 'spanAbove', 'wholeDepth', 'proof']);
+/** A figure as it stands for the order of setting: stored, or as lib says it today. */
+function standingOf({ figures }: OperationLine, now: PlannedOperation | null, { key, mark }: FigureView): Standing {
+  const stored = figures.find((one) => one.key === key);
+  const planned = now?.figures[key];
+  const figure = mark ? stored?.figure : (planned ?? stored?.figure);
+  const value = stored && mark ? stored.shown : (figure?.value ?? { words: '' });
+  return { key, value, limit: figure !== undefined && mark !== 'measured' && isLimit(figure), measured: mark === 'measured' };
+}
 
-const whatIsSetFirst = (figures: readonly FigureView[]): FigureView[] => [
-  ...figures.filter(({ key }) => !ON_THE_WAY.has(key)),
-  ...figures.filter(({ key }) => ON_THE_WAY.has(key)),
-];
+/** What is set by hand comes first; what is no longer needed is not shown at all. */
+function oneByOne(line: OperationLine, now: PlannedOperation | null): FigureView[] {
+  const gone = goneKeys(line, now);
+  const figures = figuresShown(line, now).filter(({ key }) => !gone.has(key));
+  const order = inOrderOfSetting(
+    line.key,
+    figures.map((one) => standingOf(line, now, one)),
+  );
+  return order.flatMap((key) => figures.find((one) => one.key === key) ?? []);
+}
 
 /** One figure of an operation. step: from 1; beyond the last it is the last. Null when the operation has no figures. */
 export async function machinePage(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
   const { line, now } = work;
   const machine = (await machines(db)).find((one) => one.machine.id === line.setUp.machineId)?.machine ?? null;
   const unit = dialUnit(line.setUp.place, machine);
-  const figures = whatIsSetFirst(figuresShown(lineIn(line, unit), plannedIn(now, unit)));
+  const figures = oneByOne(lineIn(line, unit), plannedIn(now, unit));
   const at = Math.min(Math.max(step, 1), figures.length);
   const figure = figures[at - 1];
   if (!figure) return null;
