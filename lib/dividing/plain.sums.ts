@@ -1,10 +1,11 @@
 import { DomainError } from '../figure/domain-error.ts';
-import type { Answer, AnswerTable, Caution, Figure, From, Given, Value } from '../figure/figure.ts';
+import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
 import type { Head, Plate } from '../tooling/tooling.ts';
 import type { IndexMove } from '../values/move.ts';
 import type { Ratio } from '../values/ratio.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
 import { CLAMP } from './clamp.ts';
+import { count, figuresFrom, given } from './index-figure.ts';
 import { type CircleThatServes, circlesThatServe, sectorHoles, turnsMade, turnsPerDivision } from './plain.formulas.ts';
 import { whereOn } from './where-on.ts';
 import { whyNoCircle } from './why-not.ts';
@@ -23,20 +24,7 @@ export type PlainAsked = {
   readonly plateId?: number;
 };
 
-const count = (n: number, unit?: string): Value => (unit === undefined ? { count: n } : { count: n, unit });
-const given = (symbol: string, name: string, value: Value, from: From = 'worked out'): Given => ({ symbol, name, value, from });
-
-type Shape = { readonly formula?: string; readonly source?: string; readonly given?: readonly Given[]; readonly note?: string };
-const figure = (name: string, symbol: string, value: Value, shape: Shape = {}): Figure => ({
-  name,
-  symbol,
-  value,
-  unit: 'in',
-  formula: shape.formula ?? '',
-  source: shape.source ?? RULE,
-  given: shape.given ?? [],
-  ...(shape.note === undefined ? {} : { note: shape.note }),
-});
+const figure = figuresFrom(RULE);
 
 /**
  * Plain indexing on the plates owned: the crank's move, the sector, the proof, and every circle that serves; or that none does.
