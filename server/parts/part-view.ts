@@ -73,7 +73,7 @@ function drawingOf({ part }: PartData, gear: Gear | undefined): PartPage['drawin
 
 /** The promised spare with the wheel inside it; nothing where its readings make no sense any more. */
 function promisedBlank({ part, promisedWheel, shop }: PartData, gear: Gear | undefined): PartPage['blank'] {
-  if (!gear || !promisedWheel) return null;
+  if (!gear || !promisedWheel || part.blank_fails) return null;
   const { spare, item } = promisedWheel;
   try {
     const judged = judgeSpare({ wanted: gear, spare, cleanUp: shop.cleanUp });

@@ -128,6 +128,28 @@ test('a file that was searched with its notes finds the same things, and keeps t
   expect(await found('text : ("forty"*)')).toEqual([]);
 });
 
+test('what an older file says of a blank among the steps becomes a word of its own; other steps stay', async () => {
+  const old = aFile();
+  const before = Object.entries(migrations).filter(([name]) => name < '0005');
+  await migrate(old, Object.fromEntries(before));
+  await sql`pragma foreign_keys = off`.execute(old);
+  await sql`insert into routing values (1, 1, 're-cut a spare', '2026', null, 0, '', 1)`.execute(old);
+  await sql`insert into set_up values (1, 'bench', 'bench', null, 'Bench')`.execute(old);
+  const add = (id: number, key: string, steps: readonly string[]) =>
+    sql`insert into operation values (${id}, 1, ${id}, ${key}, 'x', 1, 1, ${JSON.stringify(steps)}, '[]', '[]', 5, null, null, null, null, '', 1)`.execute(
+      old,
+    );
+  await add(1, 'sound', ['Read the old roots.', 'Cleans up. 0.2429 in left a side.']);
+  await add(2, 'stock', ['Try a file on it.', 'My own word.']);
+  await add(3, 'solid', ['Cleans up.', 'Cleans up.']);
+  await migrate(old, migrations);
+  expect((await sql`select steps, verdict from operation order by id`.execute(old)).rows).toEqual([
+    { steps: '["Read the old roots."]', verdict: 'Cleans up. 0.2429 in left a side.' },
+    { steps: '["Try a file on it.","My own word."]', verdict: '' },
+    { steps: '["Cleans up.","Cleans up."]', verdict: '' },
+  ]);
+});
+
 test('a migration imports nothing but Kysely', () => {
   const folder = join(import.meta.dirname, '../../db/migrations');
   const files = readdirSync(folder).filter((name) => /^\d/.test(name));
