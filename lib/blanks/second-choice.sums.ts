@@ -1,5 +1,6 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Figure } from '../figure/figure.ts';
+import { contactRatio, contactRatioWithRack, type Radii } from '../gears/contact-ratio.formulas.ts';
 import type { Gear } from '../gears/gear.ts';
 import { exact } from '../gears/givens.ts';
 import { baseDiameter, outsideDiameter, pitchDiameter, type Tooth } from '../gears/tooth.ts';
@@ -7,7 +8,6 @@ import { inUnit, type Length, nanometres } from '../values/length.ts';
 import { printNumber } from '../values/print.ts';
 import { toNumber } from '../values/ratio.ts';
 import { inWords, outsideTerm, plainTooth, teethTerm } from './blank-sizes.ts';
-import { contactRatio, contactRatioWithRack, type Radii } from './contact-ratio.formulas.ts';
 import { judgeSpare, type SpareAsked } from './spare-test.ts';
 import { join, lengthFigure, one, type Term } from './term.ts';
 

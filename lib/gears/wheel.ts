@@ -43,10 +43,15 @@ function checkSystem({ system }: Wheel): void {
     );
 }
 
-/** The tooth's plain numbers, once the wheel is known to make sense. Throws DomainError in shop words when it does not. */
-export function checkedTooth(wheel: Wheel): Tooth {
+/** Throws DomainError in shop words when count, angle or proportions make no wheel, whatever its helix. */
+export function checkWheel(wheel: Wheel): void {
   checkCount(wheel.teeth);
   checkSystem(wheel);
+}
+
+/** The tooth's plain numbers, once the wheel is known to make sense. Throws DomainError in shop words when it does not. */
+export function checkedTooth(wheel: Wheel): Tooth {
+  checkWheel(wheel);
   if (wheel.helix)
     throw refuse(
       `A helical wheel of ${printDegrees(wheel.helix.angle, 2)}°.`,

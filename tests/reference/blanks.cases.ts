@@ -1,9 +1,9 @@
 import { sizesOf } from '../../lib/blanks/blank-sizes.ts';
-import { contactRatio } from '../../lib/blanks/contact-ratio.formulas.ts';
 import { ringAndHub } from '../../lib/blanks/ring-and-hub.sums.ts';
 import { type SpareKeys, testSpare } from '../../lib/blanks/spare-test.sums.ts';
 import { judgeSpare, type Verdict } from '../../lib/blanks/spare-test.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
+import { contactRatio } from '../../lib/gears/contact-ratio.formulas.ts';
 import { jawsRead, outsideFromJaws } from '../../lib/gears/measured-root.formulas.ts';
 import { toInches } from '../../lib/values/length.ts';
 import { gear, spare } from '../lib/blanks/wheels.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { contactRatio } from '../../../lib/blanks/contact-ratio.formulas.ts';
 import { metalCheck } from '../../../lib/blanks/metal.ts';
 import { ringAndHub } from '../../../lib/blanks/ring-and-hub.sums.ts';
 import { isOnlyJust } from '../../../lib/blanks/spare-checks.ts';
 import { judgeSpare } from '../../../lib/blanks/spare-test.ts';
+import { contactRatio } from '../../../lib/gears/contact-ratio.formulas.ts';
 import type { Bore } from '../../../lib/gears/gear.ts';
 import { inches, nanometres, toInches } from '../../../lib/values/length.ts';
 import { gear, spare } from './wheels.ts';
