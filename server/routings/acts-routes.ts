@@ -1,4 +1,5 @@
 import { leaveOff } from '../../db/bookmarks.ts';
+import { saveRow } from '../../db/changes.ts';
 import { markUndone, moveOperation, restoreOperation, strikeOut } from '../../db/operations.ts';
 import { acceptChanges, refreshStale } from '../../db/replan.ts';
 import { to } from '../addresses.ts';
@@ -46,11 +47,13 @@ export async function move(visit: Visit): Promise<Result> {
 
 const MOST_KEYS = 500;
 
-/** Accepts what is worked out today in place of what was printed. */
+/** Accepts what is worked out today in place of what was printed: what the page listed, if nobody accepted meanwhile. Throws RecordChanged. */
 export async function accept(visit: Visit): Promise<Result> {
   const id = recordId('routing', visit.params['id']);
   const sent = visit.body['keys'];
   const keys = typeof sent === 'string' ? sent.split('|').slice(0, MOST_KEYS) : [];
+  await openRoutingWork(visit.db, id);
+  await saveRow(visit.db, 'routing', id, sentRev(visit), {});
   await acceptChanges(visit.db, id, sent === 'all' ? 'all' : keys, visit.now);
   return { go: backTo(visit, to.routing(id)), saved: keys.length === 1 && sent !== 'all' ? 'Accepted.' : 'All of it accepted.' };
 }

@@ -116,7 +116,7 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
     needs: needsTable([line], 'What it needs', 'one', trusted),
     cautions: line.cautions.map(cautionView),
     figures: figuresShown(line, now),
-    stale: staleView(own, { routingId: line.routing_id, trusted: canAccept, back: to.operation(line.id) }),
+    stale: staleView(own, { routing: work.routing, trusted: canAccept, back: to.operation(line.id) }),
     steps: stepsShown(line),
     measured: measuredTable(line),
     ...changing(work, tried, trusted),

@@ -4,12 +4,12 @@ import { formMark } from '../once.ts';
 import type { ButtonView } from '../page.ts';
 import type { ChangedView, StaleView } from './view-model.ts';
 
-/** back: the path to come back to. */
-type Accepting = { readonly routingId: number; readonly trusted: boolean; readonly back: string };
+/** rev: of the routing, so that a second device finds its list out of date. back: the path to come back to. */
+type Accepting = { readonly routing: { readonly id: number; readonly rev: number }; readonly trusted: boolean; readonly back: string };
 
-const button = ({ routingId, back }: Accepting, keys: readonly string[] | 'all', says: string, kind: ButtonView['kind']): ButtonView => ({
-  action: to.routingAccept(routingId),
-  hidden: [{ name: 'keys', value: keys === 'all' ? 'all' : keys.join('|') }, { name: 'back', value: back }, formMark()],
+const button = ({ routing, back }: Accepting, keys: readonly string[], says: string, kind: ButtonView['kind']): ButtonView => ({
+  action: to.routingAccept(routing.id),
+  hidden: [{ name: 'rev', value: String(routing.rev) }, { name: 'keys', value: keys.join('|') }, { name: 'back', value: back }, formMark()],
   says,
   kind,
   confirm: '',
@@ -45,6 +45,6 @@ export function staleView(changes: readonly Changed[], asking: Accepting): Stale
     ...headWords(changes),
     canAccept: asking.trusted,
     changes: changes.map((one) => changed(one, asking)),
-    acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length}`, 'main') : null,
+    acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length} listed here`, 'main') : null,
   };
 }

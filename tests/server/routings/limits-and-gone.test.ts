@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { saveRow } from '../../../db/changes.ts';
+import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
@@ -30,7 +31,7 @@ const keysOn = (html: string): string[] => [...html.matchAll(/data-figure="([^"]
 /** The right cutter came in, its figures were accepted, and it has left the shop again. */
 async function cutterCameAndWent({ db, first, post }: Bench): Promise<void> {
   const tool = await addTool(db, { ...HERE, name: 'No. 5', details: NO_5 });
-  await post(`/routings/${first}/accept`, { keys: 'all' });
+  await post(`/routings/${first}/accept`, { rev: String((await routing(db, first)).rev), keys: 'all' });
   await saveRow(db, 'tool', tool.id, tool.rev, { gone_on: NOW });
 }
 
@@ -51,7 +52,7 @@ describe('figures that nobody needs any more', () => {
       expect(large).toContain('of 2');
       expect(large).not.toContain('no longer needed');
     }
-    await bench.post(`/routings/${bench.first}/accept`, { keys: 'all' });
+    await bench.post(`/routings/${bench.first}/accept`, { rev: String((await routing(bench.db, bench.first)).rev), keys: 'all' });
     expect(keysOn((await bench.get(`/operations/${id}`)).body)).not.toContain('feed');
   });
 });

@@ -43,12 +43,41 @@ describe('an operation on its page', () => {
     expect(figureIn(after, 'depth')).toBe('0.2686');
     expect(after).toContain('<s class="was">0.2706 in</s>');
     expect(after).toContain('Out of date');
-    expect((await post(`/routings/${first}/accept`, { keys: 'touch/depth', back: `/operations/${touch.id}` })).headers.location).toBe(
-      `/operations/${touch.id}`,
-    );
+    expect(
+      (
+        await post(`/routings/${first}/accept`, {
+          rev: String((await routing(db, first)).rev),
+          keys: 'touch/depth',
+          back: `/operations/${touch.id}`,
+        })
+      ).headers.location,
+    ).toBe(`/operations/${touch.id}`);
     expect((await get(`/operations/${touch.id}`)).body).not.toContain('<s class="was">0.2706 in</s>');
-    await post(`/routings/${first}/accept`, { keys: 'all' });
+    await post(`/routings/${first}/accept`, { rev: String((await routing(db, first)).rev), keys: 'all' });
     expect((await routing(db, first)).stale).toBe(0);
+  });
+
+  it('all that is listed is accepted by one press; a second device with the old list gets 409, and a closed routing refuses', async () => {
+    const { first, part22, db, line, get, post } = await firstStory();
+    const blank = await line(first, 'blank');
+    await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.996' });
+    const page = (await get(`/parts/${part22}`)).body;
+    const section = page.slice(page.indexOf('id="routing"'));
+    const [all, list] = [section.search(/Accept all \d+ listed here/), section.indexOf('<caption class="unseen">Operations by set-up')];
+    expect(all).toBeGreaterThan(0);
+    expect(all).toBeLessThan(list);
+    expect(section.slice(0, list)).toContain('<s class="was">0.2706 in</s> <b>0.2686 in</b>');
+    const hidden = (name: string) =>
+      new RegExp(`name="${name}" value="([^"]*)"`).exec(section.slice(section.indexOf('/accept"')))?.[1] ?? '';
+    const form = { rev: hidden('rev'), keys: hidden('keys'), back: `/parts/${part22}` };
+    expect(form.keys.split('|').length).toBeGreaterThan(1);
+    expect((await post(`/routings/${first}/accept`, form)).headers.location).toBe(`/parts/${part22}`);
+    expect((await routing(db, first)).stale).toBe(0);
+    expect((await get(`/parts/${part22}`)).body).not.toContain('Accept all');
+    expect((await post(`/routings/${first}/accept`, form)).statusCode).toBe(409);
+    await post(`/routings/${first}/give-up`, { rev: String((await routing(db, first)).rev) });
+    const closed = { ...form, rev: String((await routing(db, first)).rev) };
+    expect((await post(`/routings/${first}/accept`, closed)).statusCode).toBe(422);
   });
 
   it('done while its figures differ from those printed: it was cut by those of today, and the record says so', async () => {
