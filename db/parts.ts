@@ -27,6 +27,16 @@ export class ItemTaken extends Error {
   }
 }
 
+/** The part is being made already. */
+export class RoutingOpen extends Error {
+  readonly partId: number;
+  constructor(partId: number) {
+    super('This part is being made: its routing is open. Finish it (made, or spoilt) or give the routing up first.');
+    this.name = 'RoutingOpen';
+    this.partId = partId;
+  }
+}
+
 async function findable(db: Executor, row: Row<'part'>): Promise<Row<'part'>> {
   await makeFindable(db, {
     kind: 'part',
@@ -89,7 +99,13 @@ export async function partByMark(db: Executor, mark: string): Promise<PartLine |
   return found ?? null;
 }
 
-/** Saves a part, and its gear when one is given (a part without one gets it). Throws RecordNotFound, RecordChanged. */
+/** While a part is being made, nothing else fills it and its way stays: what was promised and done would hang in the air. Throws RoutingOpen. */
+async function refuseWhileMade(db: Executor, id: number): Promise<void> {
+  const open = await db.selectFrom('routing').select('id').where('part_id', '=', id).where('closed_on', 'is', null).executeTakeFirst();
+  if (open) throw new RoutingOpen(id);
+}
+
+/** Saves a part, and its gear when one is given (a part without one gets it). Throws RecordNotFound, RecordChanged, RoutingOpen (another way). */
 export const savePart = (
   db: Executor,
   id: number,
@@ -98,6 +114,8 @@ export const savePart = (
   wheel: { readonly gear: Gear; readonly forms?: Forms } | null = null,
 ): Promise<Row<'part'>> =>
   together(db, async (trx) => {
+    const { way } = await rowOf(trx, 'part', id);
+    if (changes.way !== undefined && changes.way !== way) await refuseWhileMade(trx, id);
     const row = await saveRow(trx, 'part', id, rev, changes);
     if (!wheel) return findable(trx, row);
     if (row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms);
@@ -110,9 +128,10 @@ export const savePart = (
     return findable(trx, await rowOf(trx, 'part', id));
   });
 
-/** Puts a spare in its place. Throws RecordNotFound, RecordChanged, ItemTaken. */
+/** Puts a spare in its place. Throws RecordNotFound, RecordChanged, ItemTaken, RoutingOpen. */
 export const fitItem = (db: Executor, id: number, rev: number, itemId: number): Promise<Row<'part'>> =>
   together(db, async (trx) => {
+    await refuseWhileMade(trx, id);
     await rowOf(trx, 'item', itemId);
     const spare = await trx.selectFrom('item').select('id').where('id', '=', itemId).where(isSpare).executeTakeFirst();
     if (!spare) throw new ItemTaken(itemId);

@@ -4,6 +4,7 @@ import { rowOf, saveRow } from './changes.ts';
 import { type Executor, type Row, together } from './executor.ts';
 import { addPlanned } from './operations.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
+import { RoutingOpen } from './parts.ts';
 import { isUnique } from './problems.ts';
 
 export type NewRouting = {
@@ -14,16 +15,6 @@ export type NewRouting = {
   readonly operations: readonly PlannedOperation[];
   readonly notes?: string;
 };
-
-/** The part is being made already. */
-export class RoutingOpen extends Error {
-  readonly partId: number;
-  constructor(partId: number) {
-    super('This part has an open routing already. Finish it or close it first.');
-    this.name = 'RoutingOpen';
-    this.partId = partId;
-  }
-}
 
 async function openRow(db: Executor, { partId, way, openedOn, notes = '' }: NewRouting): Promise<number> {
   try {

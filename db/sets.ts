@@ -72,16 +72,27 @@ const TRUST_ORDER = ['original', 'unknown', 'replacement'];
 const best = (spares: readonly ItemLine[]): ItemLine | undefined =>
   [...spares].sort((a, b) => TRUST_ORDER.indexOf(a.trust) - TRUST_ORDER.indexOf(b.trust) || a.id - b.id)[0];
 
-async function fillOne(db: Executor, place: PartLine, drawer: readonly ItemLine[]): Promise<number | null> {
+const likes = (place: PartLine, drawer: readonly ItemLine[]): ItemLine[] => {
   const want = place.stored?.gear;
-  if (!want || place.item_id !== null) return null;
-  const chosen = best(drawer.filter((item) => item.state === 'spare' && item.stored && sameTooth(item.stored.gear, want)));
+  return want ? drawer.filter((item) => item.state === 'spare' && item.stored && sameTooth(item.stored.gear, want)) : [];
+};
+
+async function fillOne(db: Executor, place: PartLine, drawer: readonly ItemLine[]): Promise<number | null> {
+  if (place.item_id !== null || place.routing_id !== null) return null;
+  const chosen = best(likes(place, drawer));
   if (!chosen) return null;
   await fitItem(db, place.id, place.rev, chosen.id);
   return chosen.id;
 }
 
-/** Gives every missing place of a set the like wheel from its drawer, if one lies there. Gives how many were filled. */
+/** The marks of places for which a like wheel lies in the drawer, and which stay empty because they are being made. */
+export async function madeThoughThere(db: Executor, setId: number): Promise<string[]> {
+  const drawer = await itemsOfSet(db, setId);
+  const made = (await partsOfSet(db, setId)).filter((place) => place.item_id === null && place.routing_id !== null);
+  return made.filter((place) => likes(place, drawer).length > 0).map(({ mark }) => mark);
+}
+
+/** Gives every missing place of a set the like wheel from its drawer, if one lies there. One that is being made stays. Gives how many were filled. */
 export const fillFromDrawer = (db: Executor, setId: number): Promise<number> =>
   together(db, async (trx) => {
     let drawer = await itemsOfSet(trx, setId);

@@ -1,5 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { RecordChanged, RecordNotFound } from '../db/changes.ts';
+import { PartStays } from '../db/part-removal.ts';
+import { ItemTaken, RoutingOpen } from '../db/parts.ts';
 import { DomainError } from '../lib/figure/domain-error.ts';
 import { to } from './addresses.ts';
 import type { LinkView } from './page.ts';
@@ -44,6 +46,14 @@ const fromFastify: Readonly<Record<string, (error: Error) => Told>> = {
   FST_ERR_BAD_URL: () => plain(400, 'No such address', 'This address cannot be read.', 'Go back and use the links.'),
 };
 
+/** One thing has one place, and one part one routing. */
+function onlyOne(error: Error): Told | null {
+  if (error instanceof ItemTaken) return plain(409, 'Taken', error.message, 'Go back and choose again from what stands there now.');
+  if (error instanceof RoutingOpen) return plain(409, 'Being made', error.message, 'Both are on the page of the part, under its routing.');
+  if (error instanceof PartStays) return plain(409, 'It stays', error.message, 'Choose its way on the page of the part.');
+  return null;
+}
+
 /** Turns any error into what the visitor is told. Our own mistakes get a reference number; their detail is for the log alone. */
 export function tell(error: Error & { readonly code?: string; readonly statusCode?: number }): Told {
   if (error instanceof Refused) return plain(error.status, 'Not from here', error.message, error.tryThis);
@@ -52,6 +62,8 @@ export function tell(error: Error & { readonly code?: string; readonly statusCod
     return plain(404, 'Not found', error.message, 'It may have been taken out meanwhile. Search for it, or go back to Today.');
   if (error instanceof RecordChanged)
     return plain(409, 'Changed meanwhile', error.message, 'Open it again, look at what stands there now, and make your change once more.');
+  const taken = onlyOne(error);
+  if (taken) return taken;
   const known = error.code ? fromFastify[error.code] : undefined;
   if (known) return known(error);
   if (error.statusCode && error.statusCode >= 400 && error.statusCode < 500) {

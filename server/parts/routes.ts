@@ -1,8 +1,7 @@
 import { RecordChanged, RecordNotFound } from '../../db/changes.ts';
 import { openRoutings } from '../../db/open-routing.ts';
 import { PartStays, removePart } from '../../db/part-removal.ts';
-import { fitItem, ItemTaken, part as partById, savePart, takeOut } from '../../db/parts.ts';
-import { RoutingOpen } from '../../db/routings.ts';
+import { fitItem, ItemTaken, part as partById, RoutingOpen, savePart, takeOut } from '../../db/parts.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { PLANNED_WAYS } from '../../lib/routing/asked.ts';
 import { to } from '../addresses.ts';

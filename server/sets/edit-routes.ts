@@ -2,7 +2,7 @@ import { addAssembly, assembliesOf, assembly } from '../../db/assemblies.ts';
 import { RecordChanged } from '../../db/changes.ts';
 import type { Row } from '../../db/executor.ts';
 import { project } from '../../db/projects.ts';
-import { addSet, saveSet, patternOf as storedPattern, wheelSet } from '../../db/sets.ts';
+import { addSet, madeThoughThere, saveSet, patternOf as storedPattern, wheelSet } from '../../db/sets.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
@@ -125,6 +125,15 @@ export async function askWheels(visit: Visit): Promise<Result> {
   );
 }
 
+/** A wheel has turned up that is being made already: the owner decides which of the two it is to be. */
+async function stillMade({ db }: Visit, setId: number): Promise<string[]> {
+  const marks = await madeThoughThere(db, setId);
+  if (marks.length === 0) return [];
+  return [
+    `Being made, and so not filled: ${marks.join(', ')}. Finish the routing, or give it up, to put the wheel that lies there in its place.`,
+  ];
+}
+
 /** Further wheels, cut as the pattern says. */
 export async function saveWheels(visit: Visit): Promise<Result> {
   const { set, pattern, machine } = await found(visit);
@@ -138,5 +147,6 @@ export async function saveWheels(visit: Visit): Promise<Result> {
     return show('sets/form', addLinesPage(set, pattern, { typed: read.typed, problems }), 422);
   const into = { projectId: machine.id, assemblyId: set.assembly_id, setId: set.id, pattern, forms: {}, now: visit.now };
   const filled = await addWheels(visit.db, read.value, into);
-  return { go: to.set(set.id), saved: `${belongs.length} places and ${drawer.length} wheels added; ${filled} places filled.` };
+  const says = `${belongs.length} places and ${drawer.length} wheels added; ${filled} places filled.`;
+  return { go: to.set(set.id), saved: [says, ...(await stillMade(visit, set.id))].join(' ') };
 }

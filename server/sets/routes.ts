@@ -1,6 +1,5 @@
 import { RecordNotFound } from '../../db/changes.ts';
-import { ItemTaken } from '../../db/parts.ts';
-import { RoutingOpen } from '../../db/routings.ts';
+import { ItemTaken, RoutingOpen } from '../../db/parts.ts';
 import type { Pair } from '../../lib/blanks/choice.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { to } from '../addresses.ts';

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, expect, type MockInstance, test, vi } from 'vitest';
 import { RecordChanged, RecordNotFound } from '../../../db/changes.ts';
+import { PartStays } from '../../../db/part-removal.ts';
+import { ItemTaken, RoutingOpen } from '../../../db/parts.ts';
 import { DomainError } from '../../../lib/figure/domain-error.ts';
 import { PAGES } from '../../../server/pages.ts';
 import { get, type Handler, post, type Route } from '../../../server/visit.ts';
@@ -18,6 +20,9 @@ const THROWN: Readonly<Record<string, () => unknown>> = {
   domain: () =>
     new DomainError({ given: '22 teeth at 8 DP.', limit: 'The spare is too small.', tryThis: 'Take 24 teeth.', about: ['teeth'] }),
   gone: () => new RecordNotFound('wheel_set', 7),
+  taken: () => new ItemTaken(4),
+  open: () => new RoutingOpen(4),
+  stays: () => new PartStays(4),
   changed: () => new RecordChanged('part', 3, { name: 'theirs' }, { name: 'yours' }),
 };
 const thrower: Handler = ({ params }) => {
@@ -142,4 +147,17 @@ test('a change that throws is no change, and the shop goes on', async () => {
   expect((await send(shop, '/throws/mistake', { mark: 'm1' })).statusCode).toBe(500);
   expect(await shop.shops.own.selectFrom('sent').selectAll().execute()).toEqual([]);
   expect((await visit(shop, '/sums')).statusCode).toBe(200);
+});
+
+test.each([
+  ['taken', 'Choose another, or release it first'],
+  ['open', 'or give the routing up first'],
+  ['stays', 'it stays on record'],
+])('what one thing or one part can be only once (%s) is refused in words on every path, and is no mistake of ours', async (kind, says) => {
+  for (const method of ['GET', 'POST'] as const) {
+    const answer = await ask(shop, `/throws/${kind}`, { method });
+    expect(answer.statusCode).toBe(409);
+    expect(answer.body).toContain(says);
+  }
+  expect(log()).toBe('');
 });

@@ -126,7 +126,7 @@ describe('a blank promised', () => {
     expect(textOf(late.body)).toContain('This one is taken');
     const twice = await send(shop, `${of22}/promise`, { way: 're-cut a spare', item: (await spares(46))[0] ?? '' });
     expect(twice.statusCode).toBe(422);
-    expect(textOf(twice.body)).toContain('has an open routing already');
+    expect(textOf(twice.body)).toContain('its routing is open');
   });
 
   it.each([
