@@ -37,10 +37,11 @@ export function approximations(target: Target, most: number): Approximation[] {
     [0n, 1n],
     [1n, 0n],
   ];
-  let least: Pair | null = null;
+  let [least, first]: [Pair | null, boolean] = [null, true];
   for (const quotient of partialQuotients(target)) {
-    const from = quotient > 2n ? quotient / 2n : 1n;
-    for (let k = from; k <= quotient || k === 0n; k++) {
+    const from = first || quotient <= 2n ? (first ? quotient : 1n) : quotient / 2n;
+    first = false;
+    for (let k = from; k <= quotient; k++) {
       const next: Pair = [k * last[0] + before[0], k * last[1] + before[1]];
       if (next[0] > BigInt(most) || next[1] > BigInt(most)) return found;
       if (next[0] === 0n || next[1] === 0n || (least && !nearer(next, least, target))) continue;

@@ -33,13 +33,26 @@ export function makingOrder(list: readonly Wanted[], screw: Ratio, drawer: reado
       about: ['missing'],
     });
   const needs = list.map((wanted) => ({ says: wanted.says, sets: setsFor(wanted, screw, drawer, missing) }));
-  const exactWith = (made: number): string[] => needs.filter(({ sets }) => sets.some((set) => (set & ~made) === 0)).map(({ says }) => says);
+  const exactWith = (made: number): string[] => {
+    const lowFirst = likeLowFirst(made, missing);
+    return needs.filter(({ sets }) => sets.some((set) => (set & ~lowFirst) === 0)).map(({ says }) => says);
+  };
   const count = Array.from({ length: 1 << missing.length }, (_, made) => exactWith(made).length);
   const steps = (order: readonly number[]): Made[] => stepsOf(order, missing, exactWith);
   const best = steps(bestOrder(missing.length, count));
   const greedy = steps(greedyOrder(missing.length, count));
   const alone = missing.map((_, bit) => steps([bit])[0] as Made);
   return { today: count[0] ?? 0, alone, order: best, greedy, says: why(best, greedy) };
+}
+
+/** Of like missing wheels it does not matter which one is made: the first of them are taken as made. */
+function likeLowFirst(made: number, missing: readonly number[]): number {
+  const many = countOfEach(missing.filter((_, bit) => (made & (1 << bit)) !== 0));
+  return missing.reduce((bits, teeth, bit) => {
+    const left = many.get(teeth) ?? 0;
+    many.set(teeth, left - 1);
+    return left > 0 ? bits | (1 << bit) : bits;
+  }, 0);
 }
 
 /** The sets of missing wheels, as bits, each of which would make this thread exact: 0 when it is exact today. */

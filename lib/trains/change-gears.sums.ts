@@ -1,0 +1,212 @@
+import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
+import { inches, inUnit, type Length, type LengthUnit } from '../values/length.ts';
+import { printNumber, printShort } from '../values/print.ts';
+import { type Ratio, toNumber } from '../values/ratio.ts';
+import { arrangementsOf, type PlaceAsked, place, shaftsOf } from './arrangements.ts';
+import { type BestAsked, bestTrains, type Ranked } from './best-trains.ts';
+import type { Train } from './nearest.ts';
+import { inchesOf, trainFor, type Wanted } from './wanted.ts';
+
+const RULE =
+  'F. D. Jones, Turning and Boring (1914), change gears for thread cutting: threads per inch of the screw to those wanted as drivers to driven';
+const SEARCHED = 'derived: every train that the wheels give, by sorted products of its two sides';
+
+export type ChangeGearsKey = 'ratio' | 'train' | 'cuts' | 'error' | 'changes';
+
+export type ChangeGearsAsked = Omit<BestAsked, 'target'> & {
+  readonly wanted: Wanted;
+  /** The lead that equal wheels cut, in inches: that of the screw, where spindle and stud turn alike. */
+  readonly screw: Ratio;
+  /** Over what length of work the error matters. */
+  readonly over: Length;
+  readonly unit: LengthUnit;
+};
+
+const one = (symbol: string, name: string, value: Value, from: Given['from'] = 'typed'): Given => ({ symbol, name, value, from });
+
+/** 40 × 30 ÷ 60 × 75, drivers first. */
+export const trainWords = ({ drivers, driven }: Train): string => `${drivers.join(' × ')} ÷ ${driven.join(' × ')}`;
+
+/** The trains to choose from; the first is the best. */
+export const changeGears = (asked: ChangeGearsAsked): Ranked[] => bestTrains({ ...asked, target: trainFor(asked.wanted, asked.screw) });
+
+/**
+ * Change wheels for a thread, feed or lead from those in the drawer: the best trains, the error over the length that matters, all
+ * arrangements of the best, and which of them stands on the quadrant.
+ * Errors as in nearestTrains and reachOf. Example: 11 TPI on a 4 TPI screw from 20 to 100 by fives with two of each: 20 ÷ 55 and others, exact.
+ */
+export function changeGearsAnswer(asked: ChangeGearsAsked): Answer<ChangeGearsKey | 'ratio'> {
+  const rows = changeGears(asked);
+  const [best] = rows;
+  const ratio = ratioFigure(asked);
+  if (!best)
+    return {
+      figures: { ratio } as Answer<ChangeGearsKey>['figures'],
+      cautions: [],
+      says: 'The drawer gives no train at all: it holds fewer than two wheels.',
+    };
+  return {
+    figures: {
+      ratio,
+      train: trainFigure(best),
+      cuts: cutsFigure(best, asked),
+      error: errorFigure(best, asked),
+      changes: changesFigure(best),
+    },
+    cautions: [GUARD, ...(best.near.exact ? [] : [notExact(best, asked)])],
+    says: saysOf(best, asked),
+    tables: [
+      rowsTable(rows, asked),
+      ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels })] : []),
+    ],
+  };
+}
+
+const GUARD: Caution = {
+  name: 'Wheels',
+  says: 'Isolate before changing wheels; turn through by hand with the lash felt; cover shut before starting.',
+  weight: 'beware',
+};
+
+function ratioFigure({ wanted, screw }: ChangeGearsAsked): Figure {
+  const target = trainFor(wanted, screw);
+  const size = inchesOf(wanted) / toNumber(screw);
+  return {
+    name: 'Ratio wanted, drivers to driven',
+    symbol: 'R',
+    value: target.holdsPi ? { number: size, unit: '', places: 9 } : { ratio: [Number(target.num), Number(target.den)] },
+    unit: 'in',
+    formula: wanted.pi === 1 ? 'π × L ÷ S' : 'L ÷ S',
+    source: RULE,
+    given: [
+      one('L', wanted.pi === 1 ? 'lead wanted, as a part of π, inches' : 'lead wanted, inches', { ratio: wanted.size }),
+      one('S', 'lead with equal wheels, inches', { ratio: screw }),
+    ],
+  };
+}
+
+const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
+
+function trainFigure({ train, near }: Ranked): Figure {
+  const [drivers, driven] = [LETTERS.slice(0, train.drivers.length), LETTERS.slice(train.drivers.length, 2 * train.drivers.length)];
+  const below = driven.join(' × ');
+  return {
+    name: 'Ratio of the train',
+    symbol: 'T',
+    value: { ratio: near.ratio },
+    unit: 'in',
+    formula: `${drivers.join(' × ')} ÷ ${driven.length > 1 ? `(${below})` : below}`,
+    source: SEARCHED,
+    given: [
+      ...train.drivers.map((teeth, n) => one(drivers[n] as string, `driver ${n + 1}`, { count: teeth })),
+      ...train.driven.map((teeth, n) => one(driven[n] as string, `driven ${n + 1}`, { count: teeth })),
+    ],
+    note: trainWords(train),
+  };
+}
+
+function cutsFigure({ near }: Ranked, { screw, unit }: ChangeGearsAsked): Figure {
+  const size = toNumber(near.ratio) * toNumber(screw) * (unit === 'mm' ? 25.4 : 1);
+  const perInch = 1 / (toNumber(near.ratio) * toNumber(screw));
+  return {
+    name: 'Lead that it cuts',
+    symbol: 'K',
+    value: { number: size, unit, places: 7 },
+    unit,
+    formula: unit === 'mm' ? '25.4 × T × S' : 'T × S',
+    source: RULE,
+    given: [
+      one('T', 'ratio of the train', { ratio: near.ratio }, 'worked out'),
+      one('S', 'lead with equal wheels, inches', { ratio: screw }),
+    ],
+    note: `${printShort(perInch, 5)} turns to the inch.`,
+  };
+}
+
+function errorFigure({ near }: Ranked, asked: ChangeGearsAsked): Figure {
+  const { over, unit, wanted, screw } = asked;
+  const target = trainFor(wanted, screw);
+  const wantedRatio: Value = target.holdsPi
+    ? { number: inchesOf(wanted) / toNumber(screw), unit: '', places: 12 }
+    : { ratio: [Number(target.num), Number(target.den)] };
+  return {
+    name: 'Error over the length that matters',
+    symbol: 'e',
+    value: { number: near.error * inUnit(over, unit), unit, places: 6 },
+    unit,
+    formula: 'W × (T ÷ R − 1)',
+    source: 'derived: the pitch error adds up thread by thread; plus = cut too long',
+    given: [
+      one('W', 'length that matters', { number: inUnit(over, unit), unit, places: 4 }),
+      one('T', 'ratio of the train', { ratio: near.ratio }, 'worked out'),
+      one('R', 'ratio wanted', wantedRatio, 'worked out'),
+    ],
+  };
+}
+
+const changesFigure = ({ changes }: Ranked): Figure => ({
+  name: 'Wheels to put on',
+  symbol: 'n',
+  value: { count: changes },
+  unit: 'in',
+  formula: '',
+  source: 'derived: counted against what is on the machine',
+  given: [],
+});
+
+/** Parts in a million, with its sign. */
+export const millionths = (error: number): string =>
+  `${error > 0 ? '+' : ''}${printNumber(error * 1e6, Math.abs(error) < 1e-4 ? 2 : 0)} in a million`;
+
+const notExact = ({ near }: Ranked, { over, unit }: ChangeGearsAsked): Caution => ({
+  name: 'Not exact',
+  says: `Nothing exact exists with these wheels: off by ${printNumber(near.error * inUnit(over, unit), 6)} ${unit} over ${printShort(inUnit(over, unit))} ${unit}, ${millionths(near.error)}.`,
+  weight: 'beware',
+  about: 'error',
+});
+
+function saysOf(best: Ranked, { upTo, quadrant }: ChangeGearsAsked): string {
+  const words = trainWords(best.train);
+  const reach = !quadrant
+    ? ''
+    : best.placed && 'shafts' in best.placed
+      ? ' It stands on the quadrant.'
+      : ` It does not stand on the quadrant: ${best.placed?.why ?? ''}`;
+  return best.near.exact
+    ? `Exact: ${words}.${reach}`
+    : `No exact train of up to ${upTo} wheels is in the drawer. Nearest: ${words}, ${millionths(best.near.error)}.${reach}`;
+}
+
+const reachWords = (row: Ranked): string => (row.placed === null ? 'not measured' : 'shafts' in row.placed ? 'fits' : row.placed.why);
+
+const rowsTable = (rows: readonly Ranked[], { over }: ChangeGearsAsked): AnswerTable => ({
+  title: 'Trains, best first: error, then wheels to change, then reach',
+  unit: 'in',
+  heads: ['drivers', 'driven', 'error', `over ${printShort(inUnit(over, 'in'))} in`, 'to put on', 'quadrant'],
+  rows: rows.map((row) => [
+    row.train.drivers.join(' × '),
+    row.train.driven.join(' × '),
+    row.near.exact ? 'exact' : millionths(row.near.error),
+    { length: inches(row.near.error * inUnit(over, 'in')) },
+    { count: row.changes },
+    reachWords(row),
+  ]),
+});
+
+function arrangementsTable(train: Train, asked: PlaceAsked): AnswerTable {
+  return {
+    title: 'All arrangements of the best train',
+    unit: 'in',
+    heads: ['from the source on', 'stands', 'idlers'],
+    rows: arrangementsOf(train).map((arrangement) => {
+      const found = place(arrangement, asked);
+      const shafts = 'shafts' in found ? found.shafts : shaftsOf(arrangement, [], asked.ends);
+      const idlers = shafts.flatMap(({ idler, driver }) => (idler ? [driver] : []));
+      return [
+        arrangement.pairs.map(([driver, driven]) => `${driver} to ${driven}`).join(', '),
+        'why' in found ? found.why : 'fits',
+        idlers.join(', ') || 'none',
+      ];
+    }),
+  };
+}
