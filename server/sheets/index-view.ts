@@ -23,9 +23,9 @@ const BIG = { first: 15, later: 25 } as const;
 const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
 
-/** The move that the table walks by. Throws DomainError while no circle serves. */
-export function moveFor({ operations, part: { mark } }: Pick<Work, 'operations' | 'part'>): IndexMove {
-  const move = moveOf(operations);
+/** The move that the table walks by: that of the operation asked for. Throws DomainError while no circle serves. */
+export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operations' | 'own' | 'part'>): IndexMove {
+  const move = moveOf(operations, own);
   if (move) return move;
   throw new DomainError({
     given: `${mark} has no circle to divide on yet.`,

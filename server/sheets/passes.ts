@@ -30,10 +30,24 @@ function passOf(operation: OperationLine, teeth: number): Pass | null {
 export const passesOf = (operations: readonly OperationLine[], teeth: number): Pass[] =>
   operations.flatMap((operation) => passOf(operation, teeth) ?? []);
 
-/** The move of the crank that this routing divides by: as typed over, else as worked out. Null while no circle serves. */
-export function moveOf(operations: readonly OperationLine[]): IndexMove | null {
-  const figures = operations.filter(({ struck_on }) => struck_on === null).flatMap((operation) => operation.figures);
+/** The move that one operation keeps; null where it keeps none. */
+function keptMove({ figures }: OperationLine): IndexMove | null {
   for (const { key, shown } of figures) if (key === 'crank' && 'move' in shown) return shown.move;
+  return null;
+}
+
+/**
+ * The move of the crank that a routing divides by. own: the operation that is looked at: its own move, and where it has none that of the
+ * last one before it, for what is done was done by the move that it keeps, whatever another plate asks for today. Null while no circle serves.
+ */
+export function moveOf(operations: readonly OperationLine[], own: OperationLine | null = null): IndexMove | null {
+  const live = operations.filter(({ struck_on, id }) => struck_on === null || id === own?.id);
+  const here = live.findIndex(({ id }) => id === own?.id);
+  const nearest = [...live.slice(0, here + 1).reverse(), ...live.slice(here + 1)];
+  for (const operation of nearest) {
+    const move = keptMove(operation);
+    if (move) return move;
+  }
   return null;
 }
 

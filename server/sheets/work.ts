@@ -17,12 +17,13 @@ import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { FiguresNow } from './sheet-figure.ts';
 
-/** One part with all that its sheets show. blanks: what it is made from. now: what lib would say today. */
+/** One part with all that its sheets show. own: the operation asked for, if one was. blanks: what it is made from. now: what lib would say today. */
 export type Work = {
   readonly part: PartLine;
   readonly project: Row<'project'>;
   readonly routing: Row<'routing'> | null;
   readonly operations: readonly OperationLine[];
+  readonly own: OperationLine | null;
   readonly blanks: readonly { readonly role: Row<'blank'>['role']; readonly thing: ItemLine }[];
   readonly machines: readonly Machine[];
   readonly now: FiguresNow;
@@ -74,6 +75,7 @@ async function workOn(db: Executor, partId: number, row: Row<'routing'> | null, 
     project: await project(db, own.project_id),
     routing: row,
     operations: today.lines.map((line) => withNewFigures(line, planned)),
+    own: null,
     blanks: row ? await blanksWith(db, row.id) : [],
     machines: (await machines(db)).map(({ machine }) => machine),
     now: new Map(now),
@@ -101,17 +103,19 @@ const routingWith = async (db: Executor, operationId: number): Promise<Row<'rout
 export async function workOfOperation(db: Executor, operationId: number): Promise<{ readonly work: Work; readonly own: OperationLine }> {
   const row = await routingWith(db, operationId);
   const work = await workOn(db, row.part_id, row);
-  return { work, own: among(work.operations, operationId) };
+  const own = among(work.operations, operationId);
+  return { work: { ...work, own }, own };
 }
 
 /** What the count at the mill needs of the work: nothing is worked out anew for it. */
-export type Counting = Pick<Work, 'part' | 'routing' | 'operations'>;
+export type Counting = Pick<Work, 'part' | 'routing' | 'operations' | 'own'>;
 
 /** The same, without what lib would say today: quick to come by for every tooth. Throws RecordNotFound. */
 export async function countingOf(db: Executor, operationId: number): Promise<{ readonly work: Counting; readonly own: OperationLine }> {
   const row = await routingWith(db, operationId);
   const operations = await operationsOf(db, row.id);
-  return { work: { part: await part(db, row.part_id), routing: row, operations }, own: among(operations, operationId) };
+  const own = among(operations, operationId);
+  return { work: { part: await part(db, row.part_id), routing: row, operations, own }, own };
 }
 
 /** What this part is called on paper. */
