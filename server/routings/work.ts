@@ -57,7 +57,7 @@ export async function operationWork(visit: Visit): Promise<Work> {
 }
 
 /** A closed routing is history: its record stands. Throws DomainError. */
-function refuseClosed<W extends WrittenWork>(work: W): W {
+export function refuseClosed<W extends Pick<Written, 'routing' | 'part'>>(work: W): W {
   if (work.routing.closed_on === null) return work;
   throw new DomainError({
     given: `The routing of ${work.part.mark} was closed on ${dayOf(work.routing.closed_on)}.`,

@@ -1,6 +1,8 @@
 import { RecordNotFound } from '../../db/changes.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
 import { to } from '../addresses.ts';
 import { recordId } from '../record-id.ts';
+import { refuseClosed } from '../routings/work.ts';
 import { paper, type Result, show, type Visit } from '../visit.ts';
 import { markCut, passAt, takeBack, ticked } from './count.ts';
 import { indexSheet as indexView, moveFor } from './index-view.ts';
@@ -62,9 +64,24 @@ const pressed = ({ body }: Visit): number => {
 
 const NOT_NEXT = 'Nothing was counted: another tooth was marked meanwhile. Look at the hole, then go on from what stands here.';
 
+/** Counted is only what is still being cut: the count of an operation that is done, struck out or of a closed routing stays. Throws DomainError. */
+async function countingOn(visit: Visit) {
+  const found = await counting(visit);
+  const { routing, part } = found.work;
+  if (routing) refuseClosed({ routing, part });
+  const { title, done_on } = found.own.pass.operation;
+  if (done_on === null) return found;
+  throw new DomainError({
+    given: `“${title}” is done.`,
+    limit: 'Its count of teeth stays as it is.',
+    tryThis: 'Say on its own page that it is not done after all, then count on.',
+    about: ['tooth'],
+  });
+}
+
 /** “Tooth 7 is cut”: sent twice it is one tooth. */
 export async function toothCut(visit: Visit): Promise<Result> {
-  const { own } = await counting(visit);
+  const { own } = await countingOn(visit);
   const came = await markCut(visit.db, own, pressed(visit), visit.now);
   const go = to.teeth(own.pass.operation.id);
   return came === 'not next' ? { go, saved: NOT_NEXT } : { go };
@@ -72,7 +89,7 @@ export async function toothCut(visit: Visit): Promise<Result> {
 
 /** Back one: the last tooth marked is not cut after all. */
 export async function toothBack(visit: Visit): Promise<Result> {
-  const { own } = await counting(visit);
+  const { own } = await countingOn(visit);
   const came = await takeBack(visit.db, own, pressed(visit));
   const go = to.teeth(own.pass.operation.id);
   return came === 'not next' ? { go, saved: NOT_NEXT } : { go };

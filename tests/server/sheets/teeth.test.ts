@@ -1,4 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { rowOf } from '../../../db/changes.ts';
+import { markDone, markUndone } from '../../../db/operations.ts';
+import { closeRouting } from '../../../db/routings.ts';
 import { ticksOf } from '../../../db/ticks.ts';
 import { NOW, send, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
 import { type FirstStory, firstStory } from './first-story.ts';
@@ -132,4 +135,25 @@ test('an operation that is done has nothing to press; one that goes round no tee
   expect(edges.statusCode).toBe(422);
   expect(plain(edges.body)).toContain('does not go round the teeth');
   expect((await visit(shop, '/operations/99999/teeth')).statusCode).toBe(404);
+});
+
+test('a count that is done with stays as it is: neither pressed on nor taken back, until it is said to be not done after all', async () => {
+  const rough = await idOf('rough');
+  await pressAll(rough, 3);
+  const { rev, routing_id } = await rowOf(shop.shops.own, 'operation', rough);
+  await markDone(shop.shops.own, rough, rev, { on: NOW, minutes: null, measured: [] });
+  for (const refused of [await press(rough, 4), await back(rough, 3)]) {
+    expect(refused.statusCode).toBe(422);
+    expect(plain(refused.body)).toContain('Its count of teeth stays as it is.');
+  }
+  expect(await ticks(rough)).toEqual([1, 2, 3]);
+  await markUndone(shop.shops.own, rough, rev + 1);
+  await press(rough, 4);
+  expect(await ticks(rough)).toEqual([1, 2, 3, 4]);
+  await closeRouting(shop.shops.own, routing_id, (await rowOf(shop.shops.own, 'routing', routing_id)).rev, NOW);
+  for (const refused of [await press(rough, 5), await back(rough, 4)]) {
+    expect(refused.statusCode).toBe(422);
+    expect(plain(refused.body)).toContain('was closed on');
+  }
+  expect(await ticks(rough)).toEqual([1, 2, 3, 4]);
 });
