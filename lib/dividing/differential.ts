@@ -25,7 +25,7 @@ const placesOf = (plates: readonly Plate[]): Place[] =>
   plates.flatMap((plate) => plate.sides.flatMap((circles, side) => [...new Set(circles)].map((circle) => ({ plate, side, circle }))));
 
 /**
- * Every move of the crank, in whole spaces of some circle, that leaves the plate to turn no more than MOST_PLATE_TURNS: by turns, with
+ * Every move of the crank, in whole spaces of some circle, that leaves the plate to turn no more than MOST_PLATE_TURNS and less than the crank: by turns, with
  * the places where it can be made. The plain ones, for which the plate stands still, are left out.
  */
 export function movesNear(R: number, N: number, plates: readonly Plate[]): MoveWanted[] {
@@ -33,7 +33,7 @@ export function movesNear(R: number, N: number, plates: readonly Plate[]): MoveW
   for (const place of placesOf(plates)) {
     const { circle } = place;
     const from = Math.max(1, Math.ceil(((R - MOST_PLATE_TURNS) * circle) / N));
-    const to = Math.floor(((R + MOST_PLATE_TURNS) * circle) / N);
+    const to = Math.min(Math.floor(((R + MOST_PLATE_TURNS) * circle) / N), Math.ceil((2 * R * circle) / N) - 1);
     for (let spaces = from; spaces <= to; spaces++) {
       if (spaces * N === R * circle) continue;
       const there = moves.get(spaces / circle);
