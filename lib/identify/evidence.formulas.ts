@@ -35,11 +35,11 @@ function withWear(each: readonly Expected[], wear: number, e: number): number {
   return product;
 }
 
-/** Wears to be tried and how often each is met: half a bell, in steps not much wider than the least error of a reading. */
-export function wears(
-  m: number,
-  least: number,
-): { readonly at: readonly number[]; readonly often: readonly number[]; readonly wide: number } {
+/** Wears to be tried, how often each is met, and how much either side of one it stands for. */
+export type Wears = { readonly at: readonly number[]; readonly often: readonly number[]; readonly wide: number };
+
+/** Half a bell of wears for teeth of module m (inches), in steps not much wider than the least error of a reading on the flanks. */
+export function wears(m: number, least: number): Wears {
   const spread = WEAR_SPREAD.inch + WEAR_SPREAD.m * m;
   const step = Math.max(Math.min(least, spread / 2), (3.2 * spread) / 40);
   const at = Array.from({ length: Math.ceil((3.2 * spread) / step) + 1 }, (_, i) => i * step);

@@ -32,6 +32,9 @@ export function spanOf({ N, mn, an, psi, v }: Flanks, k: number): number {
   return span({ N: count, m: mn, a: an }, k) + 2 * v * Math.sin(an);
 }
 
+/** False when the jaws over k teeth would reach beyond the tips. Derived: they touch at a diameter of √(db² + W²). Example: 22 teeth, 8 DP, 14½°: over 2 and 3 true, over 4 false. */
+export const spanTouches = (flanks: Flanks, k: number): boolean => Math.hypot(baseOf(flanks), spanOf(flanks, k)) <= tipOf(flanks);
+
 const wide = (...parts: readonly number[]): number => Math.hypot(...parts);
 
 function diameter(reading: Plain, { flanks, shiftWide, helixWide }: Stance, nominal: number, perTip: number, own: number): Expected {
@@ -41,7 +44,7 @@ function diameter(reading: Plain, { flanks, shiftWide, helixWide }: Stance, nomi
 
 function spanExpected(reading: Plain, { flanks, shiftWide, helixWide }: Stance, composite: boolean): Expected {
   const nominal = spanOf(flanks, reading.beside);
-  const beyond = Math.hypot(baseOf(flanks), nominal) > tipOf(flanks) ? OFF_FLANK_SPREAD_M : 0;
+  const beyond = spanTouches(flanks, reading.beside) ? 0 : OFF_FLANK_SPREAD_M;
   const own = Math.max(beyond, composite ? COMPOSITE_SPREAD_M : 0) * flanks.mn;
   const byHelix =
     flanks.psi === 0
