@@ -1,3 +1,4 @@
+import { printCount } from '../values/print.ts';
 import type { RatioCount } from './ratio-count.ts';
 
 /** The set once one missing wheel has been made: the count by one wheel of each number, and by the wheels that then really lie there. */
@@ -33,19 +34,17 @@ export function whichFirst(afterEach: readonly AfterOne[], readyToCut: readonly 
   return { order: sorted.map(({ teeth }) => teeth), tied: tied.map(({ teeth }) => teeth), says: reason(sorted, tied, ready) };
 }
 
-const thousands = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ',');
-
 function reason(sorted: readonly AfterOne[], tied: readonly AfterOne[], ready: ReadonlyMap<number, string>): string {
   const [best, next] = sorted as [AfterOne, AfterOne?];
-  const count = thousands(best.oneOfEach.distinct);
+  const count = printCount(best.oneOfEach.distinct);
   if (!next) return `Only the ${best.teeth} is missing; with it there are ${count} ratios.`;
   if (tied.length === 1)
-    return `The ${best.teeth} first: with it there are ${count} ratios, with the ${next.teeth} ${thousands(next.oneOfEach.distinct)}.`;
+    return `The ${best.teeth} first: with it there are ${count} ratios, with the ${next.teeth} ${printCount(next.oneOfEach.distinct)}.`;
   const because = ready.get(best.teeth);
   if (because !== undefined && !tied.every(({ teeth }) => ready.has(teeth)))
     return `A tie at ${count}; the ${best.teeth} first: ${because}.`;
   const second = tied[1] as AfterOne;
   if (best.reallyThere.distinct > second.reallyThere.distinct)
-    return `A tie at ${count}; the ${best.teeth} first: with the wheels that really lie there it makes ${thousands(best.reallyThere.distinct)}.`;
+    return `A tie at ${count}; the ${best.teeth} first: with the wheels that really lie there it makes ${printCount(best.reallyThere.distinct)}.`;
   return `A tie at ${count}; any of ${tied.map(({ teeth }) => teeth).join(', ')} may be made first.`;
 }

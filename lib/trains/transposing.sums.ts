@@ -1,0 +1,77 @@
+import type { Answer, AnswerTable, Figure } from '../figure/figure.ts';
+import { printNumber } from '../values/print.ts';
+import type { Ratio } from '../values/ratio.ts';
+import { millionths, trainWords } from './change-gears.sums.ts';
+import { nearestOf, USUAL_NEAR } from './chart.ts';
+import { TRANSPOSING } from './transposing.data.ts';
+import { trainFor, type Wanted } from './wanted.ts';
+
+const SEARCHED = 'derived: the nearest train of two or four wheels, by sorted products of its two sides';
+
+export type TransposingAsked = { readonly list: readonly Wanted[]; readonly screw: Ratio; readonly drawer: readonly number[] };
+type Tried = { readonly says: string; readonly errors: readonly number[] };
+
+const withAdded = (drawer: readonly number[], add: readonly number[]): number[] => [
+  ...drawer,
+  ...add.filter((teeth) => !drawer.includes(teeth)),
+];
+
+const tried = (says: string, wheels: readonly number[], { list, screw }: TransposingAsked): Tried => ({
+  says,
+  errors: list.map((wanted) => nearestOf(wheels, trainFor(wanted, screw))?.error ?? 1),
+});
+
+const exactIn = ({ errors }: Tried): number => errors.filter((error) => error === 0).length;
+const nearIn = ({ errors }: Tried): number => errors.filter((error) => Math.abs(error) <= USUAL_NEAR).length;
+const worstIn = ({ errors }: Tried): number => errors.reduce((worst, error) => (Math.abs(error) > Math.abs(worst) ? error : worst), 0);
+
+const figure = (name: string, symbol: string, count: number): Figure => ({
+  name,
+  symbol,
+  value: { count },
+  unit: 'in',
+  formula: '',
+  source: SEARCHED,
+  given: [],
+});
+
+/**
+ * Threads of the other system on a lead screw: what the drawer gives today, and what each transposing wheel or pair would add.
+ * Errors as in nearestTrains. Example: 8 TPI screw, wheels by fives: 1 mm is exact with a 127 and 125 in a million long with a 63.
+ */
+export function transposingAnswer(asked: TransposingAsked): Answer<'exact' | 'near'> {
+  const today = tried('today', asked.drawer, asked);
+  const more = TRANSPOSING.map(({ wheels }) => tried(wheels.join(' and '), withAdded(asked.drawer, wheels), asked));
+  const [best] = [...more].sort((a, b) => exactIn(b) - exactIn(a) || nearIn(b) - nearIn(a) || Math.abs(worstIn(a)) - Math.abs(worstIn(b)));
+  return {
+    figures: { exact: figure('Exact today', 'E', exactIn(today)), near: figure('Exact or near today', 'N', nearIn(today)) },
+    cautions: [],
+    says: saysOf(today, best, asked),
+    tables: [summaryTable([today, ...more]), pitchTable(asked, today, more)],
+  };
+}
+
+function saysOf(today: Tried, best: Tried | undefined, { list }: TransposingAsked): string {
+  if (!best || (exactIn(best) <= exactIn(today) && nearIn(best) <= nearIn(today)))
+    return 'None of the transposing wheels adds anything to today’s drawer.';
+  return `A ${best.says} adds most: ${exactIn(best)} of ${list.length} exact, ${nearIn(best)} within ${printNumber(USUAL_NEAR * 1e6, 0)} in a million.`;
+}
+
+const summaryTable = (rows: readonly Tried[]): AnswerTable => ({
+  title: 'With each transposing wheel or pair',
+  unit: 'in',
+  heads: ['with', 'exact', 'exact or near', 'worst error'],
+  rows: rows.map((row) => [row.says, { count: exactIn(row) }, { count: nearIn(row) }, errorWords(worstIn(row))]),
+});
+
+const pitchTable = ({ list, screw, drawer }: TransposingAsked, today: Tried, more: readonly Tried[]): AnswerTable => ({
+  title: 'Pitch by pitch',
+  unit: 'in',
+  heads: ['wanted', 'train today', 'error today', ...more.map(({ says }) => `with ${says}`)],
+  rows: list.map((wanted, n) => {
+    const train = nearestOf(drawer, trainFor(wanted, screw))?.trains[0];
+    return [wanted.says, train ? trainWords(train) : 'none', ...[today, ...more].map(({ errors }) => errorWords(errors[n] ?? 1))];
+  }),
+});
+
+const errorWords = (error: number): string => (error === 0 ? 'exact' : millionths(error));
