@@ -91,13 +91,18 @@ function singleCut({ bore, unit }: MillAsked, { shaft }: MillPlan, { D, d, w, c,
     ),
     singleRidge: splineLength(
       unit,
-      { name: 'and ridges beside it stand out', symbol: 'g', formula: `√((${height})^2 + c^2 ÷ 4) − d ÷ 2`, source: SIMULATED },
+      {
+        name: 'One cut a space: ridges beside it stand out',
+        symbol: 'g',
+        formula: `√((${height})^2 + c^2 ÷ 4) − d ÷ 2`,
+        source: SIMULATED,
+      },
       singleCutRidge(shaft),
       [d, w, c, N],
     ),
     singleEnters: splineFigure(
       unit,
-      { name: 'Would that shaft enter', symbol: 'v', formula: '', source: SIMULATED },
+      { name: 'Would a shaft with one narrow cut a space enter', symbol: 'v', formula: '', source: SIMULATED },
       { words: across <= inside ? 'yes' : `no: ${text(across, unit)} across in a bore of ${text(inside, unit)}` },
     ),
     wideCutter: splineLength(
@@ -114,7 +119,7 @@ function singleCut({ bore, unit }: MillAsked, { shaft }: MillPlan, { D, d, w, c,
     wideDepth: splineLength(
       unit,
       {
-        name: 'and its depth from touching',
+        name: 'Depth of that one cut from touching',
         symbol: 'y',
         formula: 'D ÷ 2 − d × cos(180° ÷ N − asin(w ÷ d)) ÷ 2',
         source: 'derived: its corners on the small diameter',

@@ -65,7 +65,7 @@ function torqueFigure({ splines, outside, inside }: StandardStraight): Figure {
   const said = { name: 'Carries at 1000 lb/in² on the sides', symbol: 'T', formula: 'p × N × (D − d) ÷ 2 × (D + d) ÷ 4', source: RULE };
   return {
     ...splineFigure('in', said, { number: T, unit: 'in lb for each inch of length', places: 0 }, [
-      { symbol: 'p', name: 'pressure, lb/in²', value: { count: PRESSURE }, from: 'table' },
+      { symbol: 'p', name: 'pressure, lb/in²', value: { number: PRESSURE, unit: 'lb/in²', places: 0 }, from: 'table' },
       countGiven('N', 'splines', splines),
       givenLength('D', 'outside', outside, 'in', 'table'),
       givenLength('d', 'small diameter', inside, 'in', 'table'),

@@ -6,6 +6,7 @@ import { FIT_SUMS } from './fits.ts';
 import { GEAR_SUMS } from './gears.ts';
 import { SETTING_UP_SUMS } from './setting-up.ts';
 import { SPEED_SUMS } from './speeds.ts';
+import { SPLINE_SUMS } from './splines.ts';
 import type { Sum } from './sum.ts';
 import { TURNING_SUMS } from './turning.ts';
 import { WHEEL_SUMS } from './wheels.ts';
@@ -22,6 +23,7 @@ export const SUMS: readonly Sum[] = [
   ...SETTING_UP_SUMS,
   ...SPEED_SUMS,
   ...FIT_SUMS,
+  ...SPLINE_SUMS,
 ];
 
 const BY_PATH: ReadonlyMap<string, Sum> = new Map(SUMS.map((sum) => [sum.path, sum]));

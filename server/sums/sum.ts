@@ -7,7 +7,7 @@ export type Sum = {
   readonly path: string;
   readonly title: string;
   /** The group of the contents page that it stands in. */
-  readonly group: 'Gears' | 'Blanks' | 'Cutters' | 'Dividing' | 'Turning' | 'Speeds' | 'Fits' | 'Wheels';
+  readonly group: 'Gears' | 'Blanks' | 'Cutters' | 'Dividing' | 'Turning' | 'Speeds' | 'Fits' | 'Splines' | 'Wheels';
   /** In one sentence: what one learns from it. */
   readonly tells: string;
   readonly asks: Fields;

@@ -16,6 +16,12 @@ import { spanAnswer } from '../../../lib/gears/span.sums.ts';
 import { gearBlank } from '../../../lib/gears/spur.sums.ts';
 import { offerSpeed } from '../../../lib/speeds/speed.sums.ts';
 import { timeOfGear, timeOfPass } from '../../../lib/speeds/times.sums.ts';
+import { findSpline } from '../../../lib/splines/find.sums.ts';
+import { splinedHub } from '../../../lib/splines/hub.sums.ts';
+import { involuteSpline } from '../../../lib/splines/involute-spline.sums.ts';
+import { millSplines } from '../../../lib/splines/mill.sums.ts';
+import { straightSpline } from '../../../lib/splines/straight.sums.ts';
+import { chosenInch } from '../../../lib/splines/straight-choice.ts';
 import type { Cutter, Dial, Plate } from '../../../lib/tooling/tooling.ts';
 import { ratiosAnswer } from '../../../lib/trains/trains.sums.ts';
 import { centralMove, centralProof } from '../../../lib/turning/centering.sums.ts';
@@ -28,9 +34,11 @@ import { fourJawTruing } from '../../../lib/turning/truing.sums.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { readingFahrenheit } from '../../../lib/values/temperature.ts';
+import { DIRECT_CROSSING } from './direct-crossing.ts';
 
 const SYSTEM = { name: '14½° full involute', angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
 const SPLINES: Bore = { form: 'splined', diameter: inches(1.25), minor: inches(1.0625), splines: 6, keyWidth: inches(0.3125) };
+const READ = { splines: 6, outside: inches(1.251), inside: inches(1.063), width: inches(0.313) };
 const SOLID = { known: true, recesses: [], openings: [] } as const;
 
 const wheel = (teeth: number, P = 8, more: Partial<Gear> = {}): Gear => ({
@@ -157,4 +165,26 @@ export const DIRECT: Readonly<Record<string, () => Answer>> = {
       unit: 'in',
       shop: readingFahrenheit(70),
     }).answer,
+  'find-a-spline': () => findSpline({ part: 'bore', ...READ, sides: 'parallel' }, 'in'),
+  'straight-spline': () => straightSpline(chosenInch(6, 'slides without load', inches(1.25))),
+  'mill-splined-shaft': () =>
+    millSplines({
+      bore: READ,
+      locates: 'outside and sides',
+      clearances: { outside: inches(0.001), sides: inches(0.0005), bottom: inches(0.005) },
+      cutterWidth: inches(0.1875),
+      head: { turns: 40, name: '40 to 1' },
+      plates: PLATES,
+      circle: 33,
+      unit: 'in',
+    }),
+  'splined-hub': () =>
+    splinedHub({
+      bore: { splines: 6, outside: inches(1.25), inside: inches(1.0625), width: inches(0.3125) },
+      head: { turns: 40, name: '40 to 1' },
+      plates: PLATES,
+      unit: 'in',
+    }),
+  'involute-spline': () => involuteSpline({ named: { standard: 'ANSI', root: 'flat', teeth: 20, P: 16 } }),
+  ...DIRECT_CROSSING,
 };

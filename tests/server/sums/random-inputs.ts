@@ -4,6 +4,7 @@ import { nearestSpanCount, span } from '../../../lib/gears/spur.formulas.ts';
 import { systemByKey } from '../../../lib/gears/systems.ts';
 import { outsideDiameter, type Tooth, toothOf, wholeDepth } from '../../../lib/gears/tooth.ts';
 import type { Sum } from '../../../server/sums/sum.ts';
+import { TRAIN_BOXES } from './train-inputs.ts';
 
 /** What is typed into the boxes of a sum, by name. */
 export type Boxes = Readonly<Record<string, string>>;
@@ -110,6 +111,33 @@ const BY_NAME: Readonly<Record<string, fc.Arbitrary<string>>> = {
   feedPerMinute: inch(0.3, 8),
   roughRounds: count(0, 4),
   overrun: inch(0, 1),
+  ...TRAIN_BOXES,
+  shafts: pick('90', '60', '120', '75.5', `100°30'`),
+  cutterThickness: inch(0.1, 0.2),
+  headTurns: count(5, 90),
+  starts: count(1, 4),
+  wormPitchDiameter: inch(1, 4),
+  embrace: pick('60', '80', '75'),
+  friction: pick('0.03', '0.05', '0.12'),
+  helix: pick('45', '30', '15', '60', '22.5'),
+  stress: count(1000, 50_000),
+  singlePitch: inch(0, 0.004),
+  cumulativePitch: inch(0, 0.006),
+  lead: inch(0, 0.004),
+  splines: pick('4', '6', '8', '10', '16'),
+  outside: inch(1.2, 1.6),
+  inside: inch(0.95, 1.15),
+  width: inch(0.06, 0.3),
+  outsideRoom: inch(0, 0.01),
+  sides: inch(0, 0.01),
+  bottom: inch(0, 0.01),
+  cutter: inch(0.03, 0.25),
+  turned: inch(1.19, 1.6),
+  bored: inch(0.95, 1.15),
+  reference: inch(0.5, 4),
+  thinner: inch(0, 0.004),
+  pinShaft: inch(0.05, 0.2),
+  pinHub: inch(0.05, 0.2),
 };
 
 function forBox(name: string, { choices, kind, optional }: Sum['asks'][string]): fc.Arbitrary<string> {
@@ -168,6 +196,11 @@ export function boxesFor(sum: Sum): fc.Arbitrary<Boxes> {
   return fc.tuple(fc.record(each), fc.integer({ min: 0, max: 10 })).map(([boxes, off]) => together(settled(boxes as Boxes, off)));
 }
 
+const METRIC = {
+  few: { standard: 'medium', splines: '8', outside: '48 mm' },
+  many: { standard: 'heavy', splines: '10', outside: '26 mm' },
+} as const;
+
 /** Where nearly every chance choice would be refused: what has to go together for an answer. Odd counts of teeth keep their chance. */
 const TOGETHER: Readonly<Record<string, (boxes: Boxes) => Boxes>> = {
   'second-choice': (boxes) =>
@@ -179,6 +212,19 @@ const TOGETHER: Readonly<Record<string, (boxes: Boxes) => Boxes>> = {
           ...{ runOut: '', cleanUp: '', recesses: '', openings: '', body: 'solid', hardness: 'file bites', lastOfItsSpline: '' },
           ...{ face: '0.875', spareFace: '0.875', system: 'full-20' },
         },
+  // What locates must stay within the plates typed: twice the count of splines is to be turned.
+  'mill-splined-shaft': (boxes) => ({ ...boxes, circle: '', plates: '15 16 17 18 19 20; 21 23 27 29 31 33', turned: '' }),
+  'splined-hub': (boxes) => ({ ...boxes, circle: '' }),
+  'straight-spline': (boxes) =>
+    /light|medium|heavy/.test(boxes['standard'] ?? '')
+      ? { ...boxes, ...METRIC[(boxes['splines'] ?? '').length === 1 ? 'few' : 'many'] }
+      : { ...boxes, splines: Number(boxes['splines']) === 8 ? '6' : (boxes['splines'] ?? '') },
+  'involute-spline': (boxes) => {
+    const teeth = Number(boxes['teeth']);
+    const pitch = (boxes['standard'] ?? '').startsWith('ANSI') ? '16 DP' : 'module 1.25';
+    const reference = boxes['standard'] === 'DIN' ? `${(1.25 * (teeth + 1.3)).toFixed(2)} mm` : '2.125';
+    return { ...boxes, pitch, reference, thinner: '', pinShaft: '', pinHub: teeth % 2 === 0 ? '' : (boxes['pinHub'] ?? '') };
+  },
   'shrink-fit': (boxes) => ({ ...boxes, ring: /zinc|phenolic|unknown/.test(boxes['ring'] ?? '') ? 'steel' : (boxes['ring'] ?? '') }),
 };
 
