@@ -1,24 +1,36 @@
 import { BLANK_SUMS } from './blanks.ts';
+import { CROSSING_SUMS } from './crossing.ts';
 import { CUTTER_SUMS } from './cutters.ts';
 import { DEPTH_SUMS } from './depths.ts';
 import { DIVIDING_SUMS } from './dividing.ts';
+import { HOLE_SUMS } from './dividing-holes.ts';
+import { OTHER_DIVIDING_SUMS } from './dividing-others.ts';
+import { DIVIDING_WAYS_SUMS } from './dividing-ways.ts';
 import { FIT_SUMS } from './fits.ts';
 import { GEAR_SUMS } from './gears.ts';
 import { SETTING_UP_SUMS } from './setting-up.ts';
 import { SPEED_SUMS } from './speeds.ts';
 import { SPLINE_SUMS } from './splines.ts';
+import { STRENGTH_SUMS } from './strength.ts';
 import type { Sum } from './sum.ts';
+import { TRAIN_SUMS } from './trains.ts';
 import { TURNING_SUMS } from './turning.ts';
 import { WHEEL_SUMS } from './wheels.ts';
 
 /** Every sum, in the order of the contents page. To add one: write it in its group's file, in the list at the end of that file. */
 export const SUMS: readonly Sum[] = [
   ...WHEEL_SUMS,
+  ...TRAIN_SUMS,
   ...GEAR_SUMS,
   ...DEPTH_SUMS,
+  ...CROSSING_SUMS,
+  ...STRENGTH_SUMS,
   ...BLANK_SUMS,
   ...CUTTER_SUMS,
   ...DIVIDING_SUMS,
+  ...DIVIDING_WAYS_SUMS,
+  ...OTHER_DIVIDING_SUMS,
+  ...HOLE_SUMS,
   ...TURNING_SUMS,
   ...SETTING_UP_SUMS,
   ...SPEED_SUMS,

@@ -19,6 +19,10 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   dividing: ['gears', ...LOW],
   splines: ['gears', 'dividing', ...LOW],
   trains: ['gears', ...LOW],
+  bevel: ['cutters', 'gears', ...LOW],
+  worm: ['gears', ...LOW],
+  strength: ['gears', ...LOW],
+  accuracy: ['gears', ...LOW],
   leads: ['trains', 'cutters', 'gears', ...LOW],
   fits: ['gears', ...LOW],
   speeds: ['gears', ...LOW],
@@ -26,7 +30,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   blanks: [...TRADES, ...LOW],
   routing: ['blanks', ...TRADES, ...LOW],
   planning: ['routing', 'blanks', ...TRADES, ...LOW],
-  drawing: ['gears', 'splines', ...LOW],
+  drawing: ['gears', 'bevel', 'splines', ...LOW],
 };
 
 const IMPORT = /^(?:import|export) (?:type )?(?:[\w*{][^;=(]*? from )?'([^']+)';|\bimport\(\s*'([^']+)'/gm;

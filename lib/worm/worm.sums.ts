@@ -1,0 +1,258 @@
+import { DomainError } from '../figure/domain-error.ts';
+import type { Answer, Caution, Figure, Given, Value } from '../figure/figure.ts';
+import { givenLength } from '../figure/given-length.ts';
+import { angleGivenOf, angleOf, countGiven, lengthOf, numberGiven, sizedGiven, type Told, told } from '../figure/told.ts';
+import type { Hand, Pitch, ToothSystem } from '../gears/gear.ts';
+import { addendumTerm, dedendumTerm, extraTerm, pitchTerm } from '../gears/givens.ts';
+import { circularPitch } from '../gears/spur.formulas.ts';
+import type { Tooth } from '../gears/tooth.ts';
+import { checkedTooth } from '../gears/wheel.ts';
+import { type Angle, toDegrees, toRadians } from '../values/angle.ts';
+import { inUnit, type Length } from '../values/length.ts';
+import { printDegrees, printLength, printShort } from '../values/print.ts';
+import { leadAngle, throatDiameter, throatRadius, wheelOverCorners, wormCentre, wormEfficiency, wormHolds } from './worm.formulas.ts';
+
+/** pitch: in the axial section of the worm, which is the transverse section of the wheel. embrace: angle over which the wheel's face hugs the worm. */
+export type WormAsked = {
+  readonly teeth: number;
+  readonly starts: number;
+  readonly pitch: Pitch;
+  readonly system: ToothSystem;
+  readonly wormPitchDiameter: Length;
+  readonly hand: Hand;
+  readonly embrace: Angle;
+  readonly friction: number;
+};
+
+export type WormKey =
+  | 'axialPitch'
+  | 'lead'
+  | 'leadAngle'
+  | 'normalPitch'
+  | 'wormOutside'
+  | 'wormRoot'
+  | 'wheelPitchDiameter'
+  | 'throatDiameter'
+  | 'throatRadius'
+  | 'overCorners'
+  | 'centre'
+  | 'wholeDepth'
+  | 'ratio'
+  | 'efficiency';
+
+type Worked = { readonly asked: WormAsked; readonly tooth: Tooth; readonly d: number; readonly l: number; readonly p: number };
+
+const BOOK = 'Machine Elements in Mechanical Design, 4th ed., section 8-9';
+const JINDAL = 'U. C. Jindal, Machine Design, ex 28-4 and 28-5';
+
+function checkedStarts({ starts, teeth }: WormAsked): void {
+  if (Number.isInteger(starts) && starts >= 1 && starts <= 12 && starts < teeth) return;
+  throw new DomainError({
+    given: `A worm of ${printShort(starts)} starts.`,
+    limit: `It has from 1 to 12 whole starts, fewer than the wheel's ${teeth} teeth.`,
+    tryThis: 'Look at the end of the worm and count where threads begin.',
+    about: ['starts'],
+  });
+}
+
+function checkedWorm({ wormPitchDiameter, embrace }: WormAsked, { B, unit }: Tooth): number {
+  const d = inUnit(wormPitchDiameter, unit);
+  const deg = toDegrees(embrace);
+  if (d / 2 <= B * 1.2)
+    throw new DomainError({
+      given: `A worm of ${printLength(wormPitchDiameter, { unit, places: 3 })} ${unit} pitch diameter.`,
+      limit: `With a dedendum of ${printShort(B, 4)} ${unit} hardly a core would be left.`,
+      tryThis: 'Pitch diameter is the outside less two addenda; look at the pitch too.',
+      about: ['wormPitchDiameter'],
+    });
+  if (!(deg >= 10 && deg <= 120))
+    throw new DomainError({
+      given: `A face that hugs the worm over ${printDegrees(embrace, 1)}°.`,
+      limit: 'It lies from 10° to 120°.',
+      tryThis: '60° to 80° is usual.',
+      about: ['embrace'],
+    });
+  return d;
+}
+
+function worked(asked: WormAsked): Worked {
+  const tooth = checkedTooth({ teeth: asked.teeth, pitch: asked.pitch, system: asked.system });
+  checkedStarts(asked);
+  const d = checkedWorm(asked, tooth);
+  const p = circularPitch(tooth.m);
+  const l = leadAngle(asked.starts * p, d);
+  if (toDegrees(toAngle(l)) > 45)
+    throw new DomainError({
+      given: `${asked.starts} starts on a worm of ${printLength(asked.wormPitchDiameter, { unit: tooth.unit, places: 3 })} ${tooth.unit}: a lead angle of ${printShort((l * 180) / Math.PI, 1)}°.`,
+      limit: 'Above 45° it is a steep helical pair rather than a worm.',
+      tryThis: 'Use the crossed helical sum, or look at starts and diameter again.',
+      about: ['starts', 'wormPitchDiameter'],
+    });
+  return { asked, tooth, d, l, p };
+}
+
+const toAngle = (rad: number): Angle => {
+  const value = angleOf(rad);
+  if ('angle' in value) return value.angle;
+  throw new RangeError('no angle');
+};
+
+type Of = (about: Told, value: Value, given?: readonly Given[]) => Figure;
+type Terms = Worked & { readonly of: Of; readonly length: (size: number) => Value };
+
+const wormGiven = ({ asked, tooth }: Worked): Given =>
+  givenLength('d', "worm's pitch diameter", asked.wormPitchDiameter, tooth.unit, 'typed');
+const startsGiven = ({ asked }: Worked): Given => countGiven('n', 'starts', asked.starts);
+const teethGiven = ({ asked }: Worked): Given => countGiven('N', "wheel's teeth", asked.teeth);
+const leadAngleGiven = ({ l }: Worked): Given => angleGivenOf('l', 'lead angle', l);
+
+/** Circular pitch as it stands in a formula: a typed one by its own symbol. */
+const axial = ({ asked }: Worked): string => (asked.pitch.kind === 'CP' ? 'p' : pitchTerm(asked.pitch).of('π'));
+
+function thread(terms: Terms): Pick<Record<WormKey, Figure>, 'axialPitch' | 'lead' | 'leadAngle' | 'normalPitch'> {
+  const { asked, p, l, of, length } = terms;
+  const pitch = pitchTerm(asked.pitch).given;
+  const lead = asked.starts * p;
+  return {
+    lead: of({ name: 'Lead', symbol: 'L', formula: `n × ${axial(terms)}`, source: BOOK }, length(lead), [startsGiven(terms), pitch]),
+    axialPitch: of({ name: 'Axial pitch', symbol: 'px', formula: axial(terms), source: BOOK }, length(p), [pitch]),
+    leadAngle: of(
+      {
+        name: 'Lead angle',
+        symbol: 'l',
+        formula: `atan(n × ${axial(terms)} ÷ (π × d))`,
+        source: BOOK,
+        note: `The table is swung by it to gash the wheel; ${asked.hand}-hand.`,
+      },
+      angleOf(l),
+      [startsGiven(terms), pitch, wormGiven(terms)],
+    ),
+    normalPitch: of({ name: 'Normal pitch', symbol: 'pn', formula: `${axial(terms)} × cos(l)`, source: BOOK }, length(p * Math.cos(l)), [
+      pitch,
+      leadAngleGiven(terms),
+    ]),
+  };
+}
+
+type Term = { readonly text: string; readonly given: readonly Given[] };
+function addendum({ asked }: Worked): Term {
+  const [pitch, A] = [pitchTerm(asked.pitch), addendumTerm(asked.system)];
+  return { text: pitch.of(A.text), given: [pitch.given, ...A.given] };
+}
+function dedendum({ asked, tooth }: Worked): Term {
+  const [pitch, B, e] = [pitchTerm(asked.pitch), dedendumTerm(asked.system), extraTerm(asked.system, tooth.unit)];
+  return { text: pitch.of(B.text) + (e ? ` + ${e.text}` : ''), given: [pitch.given, ...B.given, ...(e?.given ?? [])] };
+}
+const once = (given: readonly Given[]): readonly Given[] =>
+  given.filter((one, at) => given.findIndex(({ symbol }) => symbol === one.symbol) === at);
+
+function worm(terms: Terms): Pick<Record<WormKey, Figure>, 'wormOutside' | 'wormRoot' | 'wholeDepth'> {
+  const { d, tooth, of, length } = terms;
+  const [A, B] = [addendum(terms), dedendum(terms)];
+  const bottom = `d − 2 × (${B.text})`;
+  return {
+    wormOutside: of({ name: 'Worm, outside', symbol: 'do', formula: `d + 2 × (${A.text})`, source: BOOK }, length(d + 2 * tooth.A), [
+      wormGiven(terms),
+      ...A.given,
+    ]),
+    wormRoot: of({ name: 'Worm, root', symbol: 'dr', formula: bottom, source: BOOK }, length(d - 2 * tooth.B), [
+      wormGiven(terms),
+      ...B.given,
+    ]),
+    wholeDepth: of(
+      { name: 'Whole depth', symbol: 'h', formula: `${A.text} + ${B.text}`, source: BOOK },
+      length(tooth.A + tooth.B),
+      once([...A.given, ...B.given]),
+    ),
+  };
+}
+
+type WheelKeys = 'wheelPitchDiameter' | 'throatDiameter' | 'throatRadius' | 'overCorners' | 'centre' | 'ratio';
+function wheel(terms: Terms): Pick<Record<WormKey, Figure>, WheelKeys> {
+  const { asked, d, tooth, of, length } = terms;
+  const [D, A, pitch] = [asked.teeth * tooth.m, addendum(terms), pitchTerm(asked.pitch)];
+  const [Dt, rt] = [throatDiameter(D, tooth.A), throatRadius(d, tooth.A)];
+  const embrace: Given = { symbol: 'v', name: 'face hugs the worm over', value: { angle: asked.embrace }, from: 'typed' };
+  const [Dtg, rtg] = [sizedGiven('Dt', 'throat diameter', Dt, tooth.unit), sizedGiven('rt', 'throat radius', rt, tooth.unit)];
+  const corners = wheelOverCorners(Dt, rt, toRadians(asked.embrace));
+  const corner = 'derived: the corner lies on the throat circle, half that angle from the middle';
+  return {
+    throatDiameter: of({ name: 'Wheel, throat', symbol: 'Dt', formula: `${pitch.of('N')} + 2 × (${A.text})`, source: BOOK }, length(Dt), [
+      teethGiven(terms),
+      ...A.given,
+    ]),
+    overCorners: of(
+      { name: 'Wheel, over the corners', symbol: 'Dw', formula: 'Dt + 2 × rt × (1 − cos(v ÷ 2))', source: corner },
+      length(corners),
+      [Dtg, rtg, embrace],
+    ),
+    throatRadius: of({ name: 'Throat radius', symbol: 'rt', formula: `d ÷ 2 − (${A.text})`, source: BOOK }, length(rt), [
+      wormGiven(terms),
+      ...A.given,
+    ]),
+    wheelPitchDiameter: of({ name: 'Wheel, pitch diameter', symbol: 'D', formula: pitch.of('N'), source: BOOK }, length(D), [
+      teethGiven(terms),
+      pitch.given,
+    ]),
+    centre: of({ name: 'Centre distance', symbol: 'C', formula: `(d + ${pitch.of('N')}) ÷ 2`, source: BOOK }, length(wormCentre(d, D)), [
+      wormGiven(terms),
+      teethGiven(terms),
+      pitch.given,
+    ]),
+    ratio: of(
+      {
+        name: 'Turns of the worm for one of the wheel',
+        symbol: 'R',
+        formula: 'N ÷ n',
+        source: 'counted: one start passes one tooth in a turn',
+      },
+      { number: asked.teeth / asked.starts, unit: 'turns', places: asked.teeth % asked.starts === 0 ? 0 : 4 },
+      [teethGiven(terms), startsGiven(terms)],
+    ),
+  };
+}
+
+function power(terms: Terms): Pick<Record<WormKey, Figure>, 'efficiency'> {
+  const { asked, tooth, l, of } = terms;
+  const formula = '100 × (cos(a) − f × tan(l)) ÷ (cos(a) + f ÷ tan(l))';
+  return {
+    efficiency: of(
+      { name: 'Of the power comes out', symbol: 'E', formula, source: JINDAL },
+      { number: 100 * wormEfficiency(l, tooth.a, asked.friction), unit: '%', places: 1 },
+      [
+        angleGivenOf('a', 'pressure angle', tooth.a, 'table'),
+        numberGiven('f', 'friction', asked.friction, 3, 'guess'),
+        leadAngleGiven(terms),
+      ],
+    ),
+  };
+}
+
+function cautions({ asked, tooth, l }: Worked): readonly Caution[] {
+  const holds = wormHolds(l, tooth.a, asked.friction);
+  const says = holds
+    ? 'By this friction the wheel cannot turn the worm; shake and oil can free it all the same. Never trust it to hold a load over a person.'
+    : 'By this friction the wheel can turn the worm: it does not hold a load by itself.';
+  return [
+    { name: holds ? 'Holds, but' : 'Does not hold', says, weight: 'beware', about: 'efficiency' },
+    {
+      name: 'Cut the wheel to the worm',
+      says: 'The hob, or the fly tool in its bar, is made to this worm: its diameter, lead and hand. Gash first, then hob until the worm turns freely at the centre distance.',
+      weight: 'note',
+    },
+  ];
+}
+
+/**
+ * Worm and wheel from counts, pitch and the worm's pitch diameter. Throws DomainError for one that cannot be.
+ * Example: 60 teeth, 1 start, 6 DP, worm 2.000 in: lead angle 4.76°, centre distance 6.000 in.
+ */
+export function wormAndWheel(asked: WormAsked): Answer<WormKey> {
+  const work = worked(asked);
+  const terms: Terms = {
+    ...work,
+    of: (about, value, given = []) => told(work.tooth.unit, about, value, given),
+    length: (size) => lengthOf(size, work.tooth.unit),
+  };
+  return { figures: { ...thread(terms), ...worm(terms), ...wheel(terms), ...power(terms) }, cautions: cautions(work) };
+}
