@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import type { Figure, Value } from '../lib/figure/figure.ts';
 import type { LengthForm } from '../lib/values/print.ts';
 import { amountOf, valueFrom } from './amounts.ts';
@@ -109,17 +110,20 @@ export async function setMeasured(db: Executor, operationId: number, key: string
   await db.updateTable('figure').set({ measured }).where('operation_id', '=', operationId).where('key', '=', key).execute();
 }
 
+/** What was measured stays while the figure is still of its kind; of another kind it would be read as that. The reading itself stays on record. */
+const likeMeasured = sql<number | null>`case when figure.unit = excluded.unit then figure.measured end`;
+
 async function acceptOne(db: Executor, operationId: number, key: string, place_no: number, figure: Figure): Promise<void> {
   const columns = computedColumns(figure);
   await db
     .insertInto('figure')
     .values({ ...figureRow(operationId, key, place_no, figure) })
-    .onConflict((on) => on.columns(['operation_id', 'key']).doUpdateSet({ ...columns, place_no }))
+    .onConflict((on) => on.columns(['operation_id', 'key']).doUpdateSet({ ...columns, place_no, measured: likeMeasured }))
     .execute();
 }
 
 /**
- * Accepts what lib says today in place of what was printed. Typed and measured values stay. Figures that lib no longer gives go,
+ * Accepts what lib says today in place of what was printed. Typed values stay, and measured ones unless the figure is of another kind now. Figures that lib no longer gives go,
  * unless one was typed or measured. An operation that is done keeps what it was done by: nothing is changed.
  * Throws RecordNotFound, RecordChanged.
  */

@@ -83,6 +83,13 @@ async function takeToday(visit: Visit, { line, today }: Work): Promise<{ rev: nu
   return { rev: (await rowOf(visit.db, 'operation', line.id)).rev, says };
 }
 
+/** A reading whose figure is no length any more is kept as a reading alone. */
+const stillAnswering = ({ now }: Work, readings: readonly MeasuredNow[]): MeasuredNow[] =>
+  readings.map((one) => {
+    const figure = one.figure === null ? undefined : now?.figures[one.figure];
+    return figure && !('length' in figure.value) ? { ...one, figure: null } : one;
+  });
+
 /** Done, with what was measured. */
 export const done = (visit: Visit): Promise<Result> =>
   withMeasured(
@@ -91,7 +98,7 @@ export const done = (visit: Visit): Promise<Result> =>
     async (work, readings, minutes) => {
       const { line } = work;
       const { rev, says } = await takeToday(visit, work);
-      await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: readings });
+      await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: stillAnswering(work, readings) });
       return ['Done.', says, notMeasured(line, readings)].filter((part) => part !== '').join(' ');
     },
     ({ today, at }) => {

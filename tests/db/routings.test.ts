@@ -10,6 +10,7 @@ import {
   markDone,
   markUndone,
   moveOperation,
+  noteMeasured,
   type OperationLine,
   operation,
   operationsOf,
@@ -159,6 +160,22 @@ test('measured stands over typed, typed over computed; accepting new figures kee
   expect(await readingsOf(db, { operationId: turn.id })).toMatchObject([{ what: 'outside', shown: { length: inches(2.998) } }]);
   await acceptFigures(db, turn.id, line.rev, { outside: figure?.figure as never });
   expect((await step('turn')).figures[0]?.computed).toEqual({ length: inches(3.1) });
+});
+
+test('a figure that is of another kind by now keeps no reading of the old kind; of the same kind it does', async () => {
+  const { db } = await aShop();
+  const { step } = await begun(db);
+  const turn = await step('turn');
+  const reading = { what: 'outside', value: { length: inches(2.998) }, read_on: NOW, instrument: '' } as const;
+  const noted = await noteMeasured(db, turn.id, turn.rev, [{ figure: 'outside', reading }]);
+  const [figure] = turn.figures;
+  const longer = { ...figure?.figure, value: { length: inches(3.1) } } as never;
+  const same = await acceptFigures(db, turn.id, noted.rev, { outside: longer });
+  expect((await step('turn')).figures[0]).toMatchObject({ shown: { length: inches(2.998) }, shownFrom: 'measured' });
+  const turned = { ...figure?.figure, value: { angle: degrees(3) }, limits: undefined } as never;
+  await acceptFigures(db, turn.id, same.rev, { outside: JSON.parse(JSON.stringify(turned)) as never });
+  expect((await step('turn')).figures[0]).toMatchObject({ shown: { angle: degrees(3) }, shownFrom: 'worked out', measured: null });
+  expect(await readingsOf(db, { operationId: turn.id })).toMatchObject([{ what: 'outside', shown: { length: inches(2.998) } }]);
 });
 
 test('a figure takes no other kind of value, and an old rev is refused', async () => {
