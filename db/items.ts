@@ -43,6 +43,8 @@ const cuts = sql`from blank cut join routing cutting on cutting.id = cut.routing
 const cutLength = sql<number>`(select coalesce(sum(cut.takes_nm), 0) ${cuts})`;
 const cutMarks = sql<string | null>`(select group_concat(cut_for.mark, ', ' order by cut_for.mark) ${cuts})`;
 
+const MOST_OF_SET = 200;
+
 const lines = (db: Executor) =>
   db
     .selectFrom('item')
@@ -126,9 +128,19 @@ export const saveItem = (
   });
 
 /** What lies in the drawer of a set, gone things left out; a drawer holds 200 at most. */
-export async function itemsOfSet(db: Executor, setId: number): Promise<ItemLine[]> {
-  const rows = await lines(db).where('item.set_id', '=', setId).where('item.gone_on', 'is', null).orderBy('item.id').limit(200).execute();
-  return withGears(db, rows);
+export const itemsOfSet = async (db: Executor, setId: number): Promise<ItemLine[]> => (await itemsOfSets(db, [setId]))(setId);
+
+/** The same of several sets. */
+export async function itemsOfSets(db: Executor, setIds: readonly number[]): Promise<(setId: number) => ItemLine[]> {
+  if (setIds.length === 0) return () => [];
+  const rows = await lines(db)
+    .where('item.set_id', 'in', setIds)
+    .where('item.gone_on', 'is', null)
+    .orderBy('item.id')
+    .limit(MOST_OF_SET * setIds.length)
+    .execute();
+  const found = await withGears(db, rows);
+  return (setId) => found.filter((one) => one.set_id === setId).slice(0, MOST_OF_SET);
 }
 
 /** Things still here, newest first, of one kind; only spares if wanted. */

@@ -1,13 +1,13 @@
 import { type Executor, together } from './executor.ts';
 import type { MadeSheet, OperationKept } from './made-sheet.ts';
 import { openRouting, type RoutingChoice } from './open-routing.ts';
-import { addOperation, type OperationLine, operation, operationsOf, strikeOut } from './operations.ts';
+import { addOperation, type OperationLine, operationsOf, strikeOut } from './operations.ts';
 
 /** An operation that was added by hand stands again behind the one that it stood behind. */
-async function addOwn(db: Executor, routingId: number, kept: OperationKept, at: number): Promise<void> {
+async function addOwn(db: Executor, routingId: number, lines: readonly OperationLine[], kept: OperationKept, at: number): Promise<void> {
   const setUp = { key: 'bench', place: 'bench', machineId: null, says: 'Bench' } as const;
   const { title, steps, notes, minutesPlanned: minutes } = kept;
-  const known = (await operationsOf(db, routingId)).find((line) => line.setUp.says === kept.setUp);
+  const known = lines.find((line) => line.setUp.says === kept.setUp);
   await addOperation(db, routingId, { title, setUp: known?.setUp ?? setUp, steps, needs: [], minutes, notes, at });
 }
 
@@ -15,7 +15,7 @@ async function addOwn(db: Executor, routingId: number, kept: OperationKept, at: 
 async function asLastTime(db: Executor, line: OperationLine, kept: OperationKept, now: string): Promise<void> {
   const columns = { notes: kept.notes, minutes_planned: kept.minutesTaken ?? line.minutes_planned };
   await db.updateTable('operation').set(columns).where('id', '=', line.id).execute();
-  if (kept.struck) await strikeOut(db, line.id, (await operation(db, line.id)).rev, now);
+  if (kept.struck) await strikeOut(db, line.id, line.rev, now);
 }
 
 /**
@@ -31,6 +31,6 @@ export const makeAgain = (db: Executor, sheet: MadeSheet, choice: RoutingChoice,
       const line = lines.find((one) => one.key !== null && one.key === kept.key);
       if (line) await asLastTime(trx, line, kept, now);
     }
-    for (const [at, kept] of sheet.operations.entries()) if (kept.key === null && !kept.struck) await addOwn(trx, id, kept, at + 1);
+    for (const [at, kept] of sheet.operations.entries()) if (kept.key === null && !kept.struck) await addOwn(trx, id, lines, kept, at + 1);
     return id;
   });

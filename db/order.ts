@@ -39,12 +39,8 @@ export async function putAt(db: Executor, routingId: number, operationId: number
   const others = rows.map((row) => row.id).filter((id) => id !== operationId);
   const at = Math.min(Math.max(place, 1), others.length + 1) - 1;
   const order = [...others.slice(0, at), operationId, ...others.slice(at)];
-  for (const [before, id] of order.entries())
-    await db
-      .updateTable('operation')
-      .set({ place_no: before + 1 })
-      .where('id', '=', id)
-      .execute();
+  await sql`update operation set place_no = placed.key + 1
+    from json_each(${JSON.stringify(order)}) as placed where operation.id = placed.value`.execute(db);
   await unlink(db, operationId);
   await follow(db, operationId, order[at - 1]);
   await follow(db, order[at + 1], operationId);

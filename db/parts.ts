@@ -162,7 +162,19 @@ export async function partsOfAssembly(db: Executor, assemblyId: number, ask: Pag
   return pageOf(await withGears(db, rows), ask, (row) => row.id);
 }
 
-/** All wheels that belong to a set, filled or missing; 200 at most. */
-export async function partsOfSet(db: Executor, setId: number): Promise<PartLine[]> {
-  return withGears(db, await lines(db).where('part.set_id', '=', setId).orderBy('part.id').limit(200).execute());
+const MOST_OF_SET = 200;
+
+/** All wheels that belong to each of several sets, filled or missing; 200 of each at most. */
+export async function partsOfSets(db: Executor, setIds: readonly number[]): Promise<(setId: number) => PartLine[]> {
+  if (setIds.length === 0) return () => [];
+  const rows = await lines(db)
+    .where('part.set_id', 'in', setIds)
+    .orderBy('part.id')
+    .limit(MOST_OF_SET * setIds.length)
+    .execute();
+  const found = await withGears(db, rows);
+  return (setId) => found.filter((one) => one.set_id === setId).slice(0, MOST_OF_SET);
 }
+
+/** The same of one. */
+export const partsOfSet = async (db: Executor, setId: number): Promise<PartLine[]> => (await partsOfSets(db, [setId]))(setId);

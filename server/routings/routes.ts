@@ -13,7 +13,7 @@ import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
 import { machinePage } from './machine-view.ts';
 import { operationView } from './operation-view.ts';
-import { ratiosWith } from './ratios.ts';
+import { ratiosWithAll } from './ratios.ts';
 import { sectionOf } from './section.ts';
 import { setUpsView } from './set-ups-view.ts';
 import { openRoutingWork, operationWork, routingWork, workHead } from './work.ts';
@@ -80,8 +80,10 @@ const atMachine = ({ setUp }: SharedSetUp): boolean => setUp.place === 'lathe' |
 export async function setUps({ db }: Visit): Promise<Result> {
   const shared = (await sharedSetUps(db, MOST_SET_UPS)).filter(atMachine);
   const making = await makingIn(db, shared);
-  const ratios = new Map<number, Awaited<ReturnType<typeof ratiosWith>>>();
-  for (const { own } of making) ratios.set(own.id, await ratiosWith(db, own));
+  const ratios = await ratiosWithAll(
+    db,
+    making.map(({ own }) => own),
+  );
   const operations = shared.length > 0 ? await workOperations(db) : [];
   return show('routings/set-ups', setUpsView({ shared, parts: await plannedParts(db, making), operations, ratios }));
 }

@@ -1,15 +1,26 @@
 import type { Executor } from '../../db/executor.ts';
 import type { OperationLine } from '../../db/operations.ts';
-import { tick, ticksOf, untick } from '../../db/ticks.ts';
+import { tick, ticksOfAll, untick } from '../../db/ticks.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Ticked } from './index-columns.ts';
 import { nextMark, passesOf } from './passes.ts';
 
-/** The passes of a routing with what is ticked off in each. */
+/** A routing whose teeth are counted. */
+type Counted = { readonly operations: readonly OperationLine[]; readonly teeth: number };
+
+/** The passes of several routings with what is ticked off in each, in the order given. */
+export async function tickedOfAll(db: Executor, counted: readonly Counted[]): Promise<Ticked[][]> {
+  const passes = counted.map(({ operations, teeth }) => passesOf(operations, teeth));
+  const ticks = await ticksOfAll(
+    db,
+    passes.flat().map(({ operation }) => operation.id),
+  );
+  return passes.map((own) => own.map((pass) => ({ pass, ticks: ticks(pass.operation.id) })));
+}
+
+/** The same of one routing. */
 export async function ticked(db: Executor, operations: readonly OperationLine[], teeth: number): Promise<Ticked[]> {
-  const all: Ticked[] = [];
-  for (const pass of passesOf(operations, teeth)) all.push({ pass, ticks: await ticksOf(db, pass.operation.id) });
-  return all;
+  return (await tickedOfAll(db, [{ operations, teeth }])).flat();
 }
 
 /** The pass of one operation. Throws DomainError for an operation that goes round no teeth. */

@@ -4,7 +4,7 @@ import { to } from '../addresses.ts';
 import { recordId } from '../record-id.ts';
 import { refuseClosed } from '../routings/work.ts';
 import { paper, type Result, show, type Visit } from '../visit.ts';
-import { markCut, passAt, takeBack, ticked } from './count.ts';
+import { markCut, passAt, takeBack, ticked, tickedOfAll } from './count.ts';
 import { indexSheet as indexView, moveFor } from './index-view.ts';
 import { printedBy } from './paper.ts';
 import { routeSheet } from './route-view.ts';
@@ -38,8 +38,12 @@ function askedIds(text: unknown): number[] {
 /** Parts that share a set-up, on one sheet. */
 export async function setUpSheet(visit: Visit): Promise<Result> {
   const works = await sharedWork(visit.db, askedIds(visit.query['operations']));
-  const parts = [];
-  for (const work of works) parts.push({ work, all: work.part.stored ? await ticked(visit.db, work.operations, teethOf(work)) : [] });
+  const wheels = works.filter(({ part }) => part.stored);
+  const counted = await tickedOfAll(
+    visit.db,
+    wheels.map((work) => ({ operations: work.operations, teeth: teethOf(work) })),
+  );
+  const parts = works.map((work) => ({ work, all: counted[wheels.indexOf(work)] ?? [] }));
   return paper('sheets/set-up-sheet', setUpView(parts, printedBy(visit)));
 }
 
