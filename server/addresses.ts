@@ -10,6 +10,7 @@ export const to = {
   sums: '/sums',
   sum: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}${query(given)}`,
   sumJson: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}.json${query(given)}`,
+  sumDxf: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}.dxf${query(given)}`,
   machines: '/machines',
   machineNew: '/machines/new',
   machine: (id: number) => `/machines/${id}`,

@@ -8,6 +8,7 @@ import { OTHER_DIVIDING_SUMS } from './dividing-others.ts';
 import { DIVIDING_WAYS_SUMS } from './dividing-ways.ts';
 import { FIT_SUMS } from './fits.ts';
 import { GEAR_SUMS } from './gears.ts';
+import { IDENTIFY_SUMS } from './identify.ts';
 import { SETTING_UP_SUMS } from './setting-up.ts';
 import { SPEED_SUMS } from './speeds.ts';
 import { SPLINE_SUMS } from './splines.ts';
@@ -21,6 +22,7 @@ import { WHEEL_SUMS } from './wheels.ts';
 export const SUMS: readonly Sum[] = [
   ...WHEEL_SUMS,
   ...TRAIN_SUMS,
+  ...IDENTIFY_SUMS,
   ...GEAR_SUMS,
   ...DEPTH_SUMS,
   ...CROSSING_SUMS,

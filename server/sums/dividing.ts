@@ -1,22 +1,15 @@
 import { plainIndexing } from '../../lib/dividing/plain.sums.ts';
 import { indexPlate } from '../../lib/drawing/index-plate.ts';
 import { countField, optional } from '../forms/field.ts';
+import { ABOUT, divisionsUpTo, headField } from './dividing-asks.ts';
 import { headOf, indexTable, jointAnswer, moveIn } from './index-answers.ts';
 import { COMMON_PLATES, platesField } from './read-plates.ts';
 import { someWheelsField } from './read-wheels.ts';
 import { sum } from './sum.ts';
 
-const divisionsUpTo = (most: number) => countField({ label: 'Divisions', hint: 'Teeth or spaces all round', limits: { least: 2, most } });
-const headField = countField({
-  label: 'Turns of the crank for one of the spindle',
-  hint: '40 is usual; rotary tables have 60, 72 or 90',
-  limits: { least: 1, most: 1000 },
-  unit: 'turns',
-});
 const circleField = optional(
   countField({ label: 'Circle', hint: 'Empty: the fewest holes that serve', limits: { least: 2, most: 1000 }, unit: 'holes' }),
 );
-const ABOUT = { head: ['turns'], jobs: ['counts'] } as const;
 
 type Given = {
   readonly divisions: number;

@@ -1,6 +1,7 @@
 import { RecordNotFound } from '../../db/changes.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
+import { toDxf } from '../drawing/dxf.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
@@ -41,17 +42,25 @@ function asJson({ answer, problems, refusal }: Worked): Result {
   return { json: { problems, ...said }, status: 422 };
 }
 
+/** The drawing as a file; the page with its problem when there is none. */
+function asDxf(sum: Sum, { answer, read }: Worked): Result | null {
+  const drawing = answer && read.ok ? (sum.dxf?.(read.value as never) ?? null) : null;
+  return drawing && { text: toDxf(drawing), type: 'image/vnd.dxf', fileName: `${sum.path}.dxf` };
+}
+
 function drawn(sum: Sum, read: FormRead<Sum['asks']>) {
   return sum.draw && read.ok ? sum.draw(read.value as never) : null;
 }
 
-/** One sum, as page or, under `.json`, as JSON. The bare address shows the worked example. */
+/** One sum, as page or, under `.json`, as JSON, or under `.dxf`, where it offers one, as a drawing to cut from. The bare address shows the worked example. */
 export function oneSum(visit: Visit): Result {
-  const [, path = '', json] = /^(.*?)(\.json)?$/.exec(visit.params['path'] ?? '') ?? [];
+  const [, path = '', form] = /^(.*?)(\.json|\.dxf)?$/.exec(visit.params['path'] ?? '') ?? [];
   const sum = sumByPath(path);
-  if (!sum) throw new RecordNotFound('sum', path);
+  if (!sum || (form === '.dxf' && !sum.dxf)) throw new RecordNotFound('sum', path);
   const worked = work(sum, visit.query);
-  if (json) return asJson(worked);
+  if (form === '.json') return asJson(worked);
+  const file = form === '.dxf' ? asDxf(sum, worked) : null;
+  if (file) return file;
   const { answer, read, problems, refusal } = worked;
   const view = sumView(sum, {
     answer,

@@ -2,12 +2,12 @@ import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import type { Fields, ValuesOf } from '../forms/form.ts';
 
-/** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON. Needs no project and writes nothing. */
+/** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON, and where it offers one /sums/<path>.dxf?… as a drawing. Needs no project and writes nothing. */
 export type Sum = {
   readonly path: string;
   readonly title: string;
   /** The group of the contents page that it stands in. */
-  readonly group: 'Gears' | 'Blanks' | 'Cutters' | 'Dividing' | 'Turning' | 'Speeds' | 'Fits' | 'Splines' | 'Wheels';
+  readonly group: 'Gears' | 'Blanks' | 'Cutters' | 'Dividing' | 'Turning' | 'Speeds' | 'Fits' | 'Splines' | 'Wheels' | 'Trains' | 'Leads';
   /** In one sentence: what one learns from it. */
   readonly tells: string;
   readonly asks: Fields;
@@ -16,6 +16,8 @@ export type Sum = {
   readonly work: (given: never) => Answer;
   /** null where there is nothing to draw. */
   readonly draw?: (given: never) => Drawing | null;
+  /** To scale and without letters, for a drilling or cutting job: offered as a file at /sums/<path>.dxf?…. */
+  readonly dxf?: (given: never) => Drawing | null;
   /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
   readonly about?: Readonly<Record<string, readonly string[]>>;
   /** The boxes under headings, where there are many; a box named in none stands before them. */
@@ -25,11 +27,12 @@ export type Sum = {
 /** Boxes under a heading. folded: not needed for a first answer; opens on touch, and stands open once anything in it is typed. */
 export type SumPart = { readonly legend: string; readonly asks: readonly string[]; readonly folded?: boolean };
 
-type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'parts'> & {
+type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'parts'> & {
   readonly asks: F;
   readonly example: Readonly<Record<keyof F, string>>;
   readonly work: (given: ValuesOf<F>) => Answer;
   readonly draw?: (given: ValuesOf<F>) => Drawing | null;
+  readonly dxf?: (given: ValuesOf<F>) => Drawing | null;
   readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 

@@ -95,6 +95,11 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
   };
 }
 
+const linksOf = (sum: Sum, asked: Record<string, string>): LinkView[] => [
+  ...(sum.dxf ? [{ says: 'Drawing as DXF, millimetres', href: to.sumDxf(sum.path, asked) }] : []),
+  { says: 'The same as JSON', href: to.sumJson(sum.path, asked) },
+];
+
 export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
   const { answer, typed, problems, refusal, drawing, isExample } = shown;
   const view = answer ? answerView(answer) : null;
@@ -107,6 +112,6 @@ export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
     tables: view?.tables ?? [],
     drawing: drawing ? drawingView(drawing) : null,
     form: sumForm(sum, typed, problems),
-    links: answer ? [{ says: 'The same as JSON', href: to.sumJson(sum.path, given(typed)) }] : [],
+    links: answer ? linksOf(sum, given(typed)) : [],
   };
 }

@@ -4,7 +4,14 @@ import { secondChoice } from '../../../lib/blanks/second-choice.sums.ts';
 import { testSpare } from '../../../lib/blanks/spare-test.sums.ts';
 import type { SpareWheel } from '../../../lib/blanks/spare-wheel.ts';
 import { cutterAnswer } from '../../../lib/cutters/cutters.sums.ts';
+import { angularIndexing } from '../../../lib/dividing/angular.sums.ts';
+import { blockIndexing } from '../../../lib/dividing/block.sums.ts';
+import { scaleGraduating } from '../../../lib/dividing/graduating.sums.ts';
+import { holeCircles } from '../../../lib/dividing/hole-circles.sums.ts';
 import { plainIndexing } from '../../../lib/dividing/plain.sums.ts';
+import { rackIndexing } from '../../../lib/dividing/rack.sums.ts';
+import { tableDialDividing } from '../../../lib/dividing/table-dial.sums.ts';
+import { dividingWays } from '../../../lib/dividing/ways.sums.ts';
 import type { Answer } from '../../../lib/figure/figure.ts';
 import { shrinkFit } from '../../../lib/fits/shrink.sums.ts';
 import { backlashAnswer } from '../../../lib/gears/backlash.sums.ts';
@@ -127,6 +134,34 @@ export const DIRECT: Readonly<Record<string, () => Answer>> = {
       convention: 'low end',
     }),
   'plain-indexing': () => plainIndexing({ divisions: 22, head: { turns: 40, name: '40 to 1' }, plates: PLATES }),
+  'dividing-ways': () =>
+    dividingWays({
+      divisions: 71,
+      tools: {
+        ...{ turns: 40, plates: PLATES, direct: [], backPin: false, reached: null },
+        gears: [28, 32, 40, 44, 48, 56, 64, 72, 86, 100],
+      },
+      ...{ oneIdler: null, only: null, nearest: false },
+    }),
+  'angular-indexing': () => angularIndexing({ angle: degrees(48 + 40 / 60), turns: 40, plates: PLATES, backPin: false, reached: null }),
+  'block-indexing': () => blockIndexing({ divisions: 25, turns: 40, plates: PLATES, passed: 4 }),
+  'table-dial': () => tableDialDividing({ divisions: 17, dial: { turns: 90, perTurn: 240, vernier: 12 }, lash: 3 }),
+  'rack-indexing': () => rackIndexing({ pitch: Math.PI / 8, unit: 'in', lead: inches(0.2), perTurn: 200, teeth: 21 }),
+  'scale-graduating': () =>
+    scaleGraduating({
+      ...{ distance: inches(1 / 64), lead: inches(0.25), turns: 40, driver: 40, driven: 40, lines: 65 },
+      ...{ plates: PLATES, unit: 'in' },
+    }),
+  'hole-circles': () =>
+    holeCircles({
+      circles: [
+        { holes: 21, diameter: inches(2.25) },
+        { holes: 23, diameter: inches(2.5) },
+        { holes: 27, diameter: inches(2.75) },
+        { holes: 29, diameter: inches(3) },
+      ],
+      ...{ hole: inches(0.125), start: degrees(90), middle: [inches(0), inches(0)], unit: 'in' },
+    }),
   'turning-plan': () => turningPlan({ oldOutside: inches(4.125), oldRoot: inches(3.5858), newOutside: inches(3), dial: DIAL }),
   'next-dial-move': () => nextDialMove({ measured: inches(3.031), wanted: inches(3), cuts: 2, low: inches(2.9975), dial: DIAL }),
   'dial-move': () => dialMove({ move: inches(1.095), counted: 'diameter', dial: DIAL, from: 'typed' }),
