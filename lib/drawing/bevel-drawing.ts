@@ -19,8 +19,18 @@ function toothBand({ Ao, F, A, B }: Cones, g: number, mm: number): Point[] {
   ];
 }
 
-const turned = (points: readonly Point[], S: number): Point[] =>
+/** Turned to the mate's own axis, which lies S from this one's; the mate's pitch cone touches this wheel's. */
+const toMate = (points: readonly Point[], S: number): Point[] =>
   points.map(([x, y]) => [x * Math.cos(S) + y * Math.sin(S), x * Math.sin(S) - y * Math.cos(S)]);
+const mirrored = (points: readonly Point[]): Point[] => points.map(([x, y]) => [x, -y]);
+
+/** Outline of a whole blank about its axis, from the band of teeth above the axis: round the small end, down, and back by the large end. */
+const blankOf = (band: readonly Point[]): Point[] => [
+  ...band.slice(0, 3),
+  ...mirrored(band.slice(0, 3)).reverse(),
+  ...mirrored(band.slice(3)),
+  ...band.slice(3),
+];
 
 /** Both wheels of a bevel pair in section, to scale: axes, pitch cones, and the toothed bands. The wheel to make lies along x. */
 export function bevelDrawing(pair: BevelPair): Drawing {
@@ -28,23 +38,22 @@ export function bevelDrawing(pair: BevelPair): Drawing {
   const mm = cones.unit === 'in' ? toMm(inches(1)) : toMm(millimetres(1));
   const reach = cones.Ao * mm * 1.08;
   const letter = reach * 0.045;
-  const own = toothBand(cones, cones.g1, mm);
-  const mate = turned(toothBand(cones, cones.g2, mm), cones.S);
-  const axes: Mark[] = [
-    line([-letter, 0], [reach, 0], 'centre'),
-    line([0, 0], [reach * Math.cos(cones.S), reach * Math.sin(cones.S)], 'centre'),
-    line([0, 0], onCone(cones.g1, cones.Ao * mm, 0), 'edge'),
-  ];
+  const [own, other] = [toothBand(cones, cones.g1, mm), toothBand(cones, cones.g2, mm)];
+  const [blank, mate] = [blankOf(own), toMate(blankOf(other), cones.S)];
+  const far: Point = [reach * Math.cos(cones.S), reach * Math.sin(cones.S)];
   const marks: Mark[] = [
-    ...axes,
-    outline(own, 'here'),
+    line([-letter, 0], [reach, 0], 'centre'),
+    line([0, 0], far, 'centre'),
+    line([0, 0], onCone(cones.g1, cones.Ao * mm, 0), 'edge'),
+    outline(blank, 'here'),
     { draw: 'hatch', rings: [own], kind: 'section' },
+    { draw: 'hatch', rings: [mirrored(own)], kind: 'section' },
     outline(mate, 'spare'),
     text([reach, letter * 0.5], `${pair.teeth} teeth`, letter, 'end'),
-    text([reach * Math.cos(cones.S), reach * Math.sin(cones.S) + letter * 0.6], `${pair.mate} teeth`, letter),
+    text([far[0], far[1] + letter * 0.6], `${pair.mate} teeth`, letter),
   ];
-  const all = [...own, ...mate, [reach, 0], [reach * Math.cos(cones.S), reach * Math.sin(cones.S)], [-letter, -letter]] as const;
-  const [xs, ys] = [all.map((point) => point[0] ?? 0), all.map((point) => point[1] ?? 0)];
+  const all: Point[] = [...blank, ...mate, [reach, 0], far, [-letter, -letter]];
+  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
   const face = printLength(cones.unit === 'in' ? inches(cones.F) : millimetres(cones.F), {
     unit: cones.unit,
     places: cones.unit === 'in' ? 3 : 2,
