@@ -1,0 +1,74 @@
+import { DomainError } from '../figure/domain-error.ts';
+import { type BestAsked, bestTrains, type Ranked } from '../trains/best-trains.ts';
+import { nearestTrains, type Train } from '../trains/nearest.ts';
+import { targetOf } from '../trains/target.ts';
+import { inchesOf, type Wanted } from '../trains/wanted.ts';
+import { lessWheels } from '../trains/wheel-lists.ts';
+import { over, type Ratio, times, toNumber } from '../values/ratio.ts';
+
+/** drive: through the worm, or wheels direct to the spindle with the worm out (short leads). */
+export type Drive = 'worm' | 'direct';
+export type LeadMachine = { readonly turns: number; readonly screw: Ratio; readonly drive: Drive };
+
+/** Lead with equal wheels, exact, inches. */
+export const machineLeadOf = ({ turns, screw, drive }: LeadMachine): Ratio => (drive === 'direct' ? screw : times(screw, [turns, 1]));
+
+/** Below this lead of the machine feed by the index crank, not by power: Brown & Sharpe, scan page 188. */
+export const LEAST_POWER_LEAD_IN = 2;
+
+/** Drivers (nearer the table screw) ÷ driven for a lead: Lm ÷ L, in which the drift across a face is linear. A lead that holds π is below the line. */
+export const targetForLead = (wanted: Wanted, machine: LeadMachine) =>
+  targetOf(over(machineLeadOf(machine), wanted.size), wanted.pi === 1 ? -1 : 0);
+
+/** The trains for a lead, best first by drift across the face; drivers nearer the table screw. */
+export function trainsForLead(wanted: Wanted, machine: LeadMachine, asked: Omit<BestAsked, 'target'>): Ranked[] {
+  checkMachine(machine);
+  return bestTrains({ ...asked, target: targetForLead(wanted, machine) });
+}
+
+/** Lead that a train cuts, exact. */
+export const leadOfTrain = (ratio: Ratio, machine: LeadMachine): Ratio => over(machineLeadOf(machine), ratio);
+
+function checkMachine({ turns, screw }: LeadMachine): void {
+  if (Number.isInteger(turns) && turns >= 1 && turns <= 1000 && toNumber(screw) > 0) return;
+  throw new DomainError({
+    given: `The head makes one turn for ${turns} of the crank.`,
+    limit: 'From 1 to 1,000 whole turns.',
+    tryThis: 'Most heads have 40.',
+    about: ['turns'],
+  });
+}
+
+/** The shortest and longest leads that four wheels of the drawer give, inches; null with fewer than four. */
+export function leadLimits(
+  wheels: readonly number[],
+  machine: LeadMachine,
+): { readonly shortest: number; readonly longest: number } | null {
+  const sorted = [...wheels].sort((a, b) => a - b);
+  if (sorted.length < 4) return null;
+  const [a, b, y, z] = [sorted[0], sorted[1], sorted.at(-2), sorted.at(-1)] as [number, number, number, number];
+  const lead = toNumber(machineLeadOf(machine));
+  return { shortest: (lead * a * b) / (y * z), longest: (lead * y * z) / (a * b) };
+}
+
+/** Which single missing wheels would make the lead exact with two or four wheels, where it is not today. */
+export function exactWith(
+  wanted: Wanted,
+  machine: LeadMachine,
+  wheels: readonly number[],
+  missing: readonly number[],
+): { readonly teeth: number; readonly train: Train }[] {
+  const target = targetForLead(wanted, machine);
+  const exact = (all: readonly number[]): Train | undefined =>
+    ([2, 4] as const)
+      .flatMap((wheelsInTrain) => nearestTrains({ wheels: all, target, wheelsInTrain }).filter((one) => one.exact))
+      .flatMap(({ trains }) => trains)[0];
+  if (exact(wheels)) return [];
+  return [...new Set(lessWheels(missing, []))].flatMap((teeth) => {
+    const train = exact([...wheels, teeth]);
+    return train ? [{ teeth, train }] : [];
+  });
+}
+
+/** Inches of lead as a plain number. */
+export const leadInches = (wanted: Wanted): number => inchesOf(wanted);

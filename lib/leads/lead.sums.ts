@@ -1,0 +1,55 @@
+import type { Answer } from '../figure/figure.ts';
+import type { Hand } from '../gears/gear.ts';
+import type { Ranked } from '../trains/best-trains.ts';
+import { millionths, trainWords } from '../trains/change-gears.sums.ts';
+import type { Train } from '../trains/nearest.ts';
+import { inchesOf, type Wanted } from '../trains/wanted.ts';
+import { type Length, toInches } from '../values/length.ts';
+import { printNumber } from '../values/print.ts';
+import { driveCautions, handCautions, machineFigure, rowsTable, trainFigures } from './lead-figures.ts';
+import { exactWith, type LeadMachine, trainsForLead } from './lead-trains.ts';
+
+export type LeadKey = 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing';
+
+export type LeadAsked = {
+  readonly lead: Wanted;
+  readonly diameter: Length;
+  readonly face: Length;
+  readonly hand: Hand;
+  readonly machine: LeadMachine;
+  readonly wheels: readonly number[];
+  readonly upTo: 2 | 4 | 6;
+  readonly missing?: readonly number[];
+  readonly mounted?: Train;
+};
+
+/** The trains to choose from for a lead, best first. */
+export const leadTrains = ({ lead, machine, wheels, upTo, mounted }: LeadAsked): Ranked[] =>
+  trainsForLead(lead, machine, { wheels, upTo, ...(mounted ? { mounted } : {}) });
+
+/**
+ * Wheels between table screw and head for a lead, with the drift across the face, the table's angle, and which missing wheel would
+ * make it exact. Errors as in trainsForLead. Example: 12 in on a 10 in machine: 40 ÷ 48 and others, exact.
+ */
+export function leadAnswer(asked: LeadAsked): Answer<LeadKey> {
+  const rows = leadTrains(asked);
+  const [best] = rows;
+  const job = {
+    d: toInches(asked.diameter),
+    L: inchesOf(asked.lead),
+    hand: asked.hand,
+    face: asked.face,
+    machine: asked.machine,
+    wheels: asked.wheels,
+  };
+  const figures = { machineLead: machineFigure(asked.machine), ...(best ? trainFigures(best, job) : {}) } as Answer<LeadKey>['figures'];
+  return { figures, cautions: [...handCautions(asked), ...driveCautions(job)], says: saysOf(asked, best), tables: [rowsTable(rows, job)] };
+}
+
+function saysOf({ lead, machine, wheels, missing = [] }: LeadAsked, best: Ranked | undefined): string {
+  if (!best) return 'The drawer gives no train at all: it holds fewer than two wheels.';
+  if (best.near.exact) return `Exact: ${trainWords(best.train)}.`;
+  const [back] = exactWith(lead, machine, wheels, missing);
+  const waits = back ? ` Exact with the ${back.teeth} that is missing: ${trainWords(back.train)}; the job can wait for it.` : '';
+  return `Nothing exact in the drawer for ${printNumber(inchesOf(lead), 4)} in. Nearest: ${trainWords(best.train)}, drivers ÷ driven ${millionths(best.near.error)}.${waits}`;
+}

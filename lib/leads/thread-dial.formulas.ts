@@ -1,0 +1,53 @@
+import { gcd, over, type Ratio, ratio, toNumber } from '../values/ratio.ts';
+
+/**
+ * After how many threads of the lead screw the half-nuts may close again and the tool falls in its own thread.
+ *   s = lower number of S ÷ L in lowest terms: s S is then a whole number of leads L
+ * S: lead of the screw; L: lead of the thread being cut (pitch × starts). Source: derived; D. dials as printed on lathes agree.
+ * 1: close anywhere. Example: 8 TPI screw, 11 TPI: 8; 11 1/2 TPI: 16; 16 TPI: 1.
+ */
+export const threadsToMatch = (S: Ratio, L: Ratio): number => over(S, L)[1];
+
+/** dial: teeth of the dial's wheel; lines: how many lines it has. */
+export type Dial = { readonly teeth: number; readonly lines: number };
+/** lines: which may be used, numbered 1 … from the line at which the first cut was begun taken as the last (= the number of lines). */
+export type DialUse = { readonly use: 'anywhere' | 'lines' | 'never'; readonly lines: readonly number[]; readonly turns: number };
+
+/**
+ * Which lines of a thread dial serve.
+ * A line k passes when W k ÷ g threads of the screw have gone by; it serves when that is a multiple of s.
+ *   step = s g ÷ gcd(W, s g) lines; one turn of the dial or several
+ * W: teeth of the dial wheel, g: lines, s as above. turns: of the dial until the start comes round again.
+ * Source: derived. Example: W 16, g 8, s 8 (9 TPI on 8): lines 4 and 8.
+ */
+export function dialUse(s: number, { teeth, lines }: Dial): DialUse {
+  if (s === 1) return { use: 'anywhere', lines: Array.from({ length: lines }, (_, k) => k + 1), turns: 1 };
+  const step = (s * lines) / gcd(teeth, s * lines);
+  const turns = Math.max(1, Math.ceil(step / lines));
+  if (lines % step === 0) return { use: 'lines', lines: Array.from({ length: lines / step }, (_, k) => (k + 1) * step), turns: 1 };
+  // The lines that serve are not the same in each turn: only the one started on, and only after whole rounds.
+  return { use: 'never', lines: [], turns: step / gcd(step, lines) > 1 ? (turns * step) / gcd(step, lines) : turns };
+}
+
+/**
+ * Half-nut shifts that move from one start to the next in a multi-start thread.
+ *   j threads of the screw, with j S ÷ L a whole number and 1/n, 2/n … more
+ * n: starts. Null where no shift of whole screw threads does it. Source: F. D. Jones, Turning and Boring (1914), multiple threads.
+ * Example: 4 TPI screw, double thread of lead 1/2 in: 1 thread.
+ */
+export function startShift(S: Ratio, L: Ratio, n: number): number | null {
+  const per = over(S, L);
+  for (let j = 1; j <= per[1]; j++) {
+    const part = (j * per[0]) % per[1];
+    if (part * n === per[1]) return j;
+  }
+  return null;
+}
+
+/** Teeth to step the first driver on by from start to start, where its count allows: teeth ÷ starts. Source: the same. Example: 40 teeth, 2 starts: 20. */
+export const driverStep = (teeth: number, n: number): number | null => (teeth % n === 0 ? teeth / n : null);
+
+/** How far to shift the tool along from start to start: lead ÷ starts. Source: the same. Example: lead 0.8, 2 starts: 0.4. */
+export const startPitch = (L: Ratio, n: number): Ratio => over(L, ratio(n));
+
+export const inchesOfThreads = (j: number, S: Ratio): number => j * toNumber(S);
