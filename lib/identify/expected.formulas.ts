@@ -1,8 +1,7 @@
-import { baseOf, type Flanks, pitchOf, rootOf, tipOf, transverseThickness } from '../gears/flanks.formulas.ts';
-import { helixAt, transverseAngle } from '../gears/helical.formulas.ts';
-import { inv } from '../gears/involute.formulas.ts';
+import { spanContactRadius, spanOver } from '../gears/base-tangent.formulas.ts';
+import { type Flanks, normalThickness, pitchOf, rootOf, tipOf, transverseThickness } from '../gears/flanks.formulas.ts';
+import { helixAt } from '../gears/helical.formulas.ts';
 import { overPins } from '../gears/pins.formulas.ts';
-import { span } from '../gears/spur.formulas.ts';
 import type { Candidate } from './candidates.ts';
 import { BOTTOM_SPREAD_M, CENTRES_SPREAD_M, COMPOSITE_SPREAD_M, OFF_FLANK_SPREAD_M, ROOT_SPREAD_M } from './judgements.data.ts';
 import type { Plain } from './readings.ts';
@@ -22,18 +21,10 @@ export type Expected = {
   readonly error: number;
 };
 
-/**
- * Span of straight or helical teeth with shift: W = mn cos an [(k − ½) π + N inv at] + 2 v sin an.
- * The straight span over a count of N inv at / inv an teeth is that of the leaning ones. Source: ISO 21771:2007, span (value from memory);
- * SDP/SI, Elements of Metric Gear Technology, base tangent length. Example: 24 teeth, m 3, 20°, v 1.2 over 4 gives 32.8266.
- */
-export function spanOf({ N, mn, an, psi, v }: Flanks, k: number): number {
-  const count = psi === 0 ? N : (N * inv(transverseAngle(an, psi))) / inv(an);
-  return span({ N: count, m: mn, a: an }, k) + 2 * v * Math.sin(an);
-}
+const spanOf = (flanks: Flanks, k: number): number => spanOver(flanks, normalThickness(flanks), k);
 
-/** False when the jaws over k teeth would reach beyond the tips. Derived: they touch at a diameter of √(db² + W²). Example: 22 teeth, 8 DP, 14½°: over 2 and 3 true, over 4 false. */
-export const spanTouches = (flanks: Flanks, k: number): boolean => Math.hypot(baseOf(flanks), spanOf(flanks, k)) <= tipOf(flanks);
+/** False when the jaws over k teeth would reach beyond the tips. Example: 22 teeth, 8 DP, 14½°: over 4 true, over 5 false. */
+export const spanTouches = (flanks: Flanks, k: number): boolean => 2 * spanContactRadius(flanks, spanOf(flanks, k)) <= tipOf(flanks);
 
 const wide = (...parts: readonly number[]): number => Math.hypot(...parts);
 

@@ -86,6 +86,10 @@ function checkOne({ teeth }: MeasuredWheel, reading: Reading): void {
       'Count the teeth between the jaws.',
       'over',
     );
+  if (reading.of === 'wall' && !(reading.bore > 0))
+    refuse('A wall without its bore.', 'The root is twice the wall and the bore together.', 'Measure the bore as well.', 'bore');
+  if (reading.of === 'over pins' && !(reading.pin > 0 && reading.pin < reading.size / 4))
+    refuse('A pin that is no pin.', 'It is thinner than a quarter of the reading over both.', 'Type the pin’s own diameter.', 'pin');
   if (reading.of === 'centres' && !(Number.isInteger(reading.mate) && reading.mate >= 4 && reading.mate <= 2000))
     refuse(`A mate of ${reading.mate} teeth.`, 'It has from 4 to 2000 whole teeth.', 'Count the mate’s teeth.', 'mate');
 }

@@ -8,7 +8,13 @@ import { OTHER_DIVIDING_SUMS } from './dividing-others.ts';
 import { DIVIDING_WAYS_SUMS } from './dividing-ways.ts';
 import { FIT_SUMS } from './fits.ts';
 import { GEAR_SUMS } from './gears.ts';
+import { HELICAL_SUMS } from './helical.ts';
 import { IDENTIFY_SUMS } from './identify.ts';
+import { INTERNAL_SUMS } from './internal.ts';
+import { LEAD_SUMS } from './leads.ts';
+import { MESH_SUMS } from './mesh.ts';
+import { PIN_SUMS } from './pins.ts';
+import { SCREW_CUTTING_SUMS } from './screw-cutting.ts';
 import { SETTING_UP_SUMS } from './setting-up.ts';
 import { SPEED_SUMS } from './speeds.ts';
 import { SPLINE_SUMS } from './splines.ts';
@@ -22,8 +28,14 @@ import { WHEEL_SUMS } from './wheels.ts';
 export const SUMS: readonly Sum[] = [
   ...WHEEL_SUMS,
   ...TRAIN_SUMS,
+  ...SCREW_CUTTING_SUMS,
+  ...LEAD_SUMS,
   ...IDENTIFY_SUMS,
   ...GEAR_SUMS,
+  ...PIN_SUMS,
+  ...HELICAL_SUMS,
+  ...INTERNAL_SUMS,
+  ...MESH_SUMS,
   ...DEPTH_SUMS,
   ...CROSSING_SUMS,
   ...STRENGTH_SUMS,

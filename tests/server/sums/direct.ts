@@ -21,6 +21,7 @@ import { stillToFeed } from '../../../lib/gears/feed.sums.ts';
 import type { Bore, Gear } from '../../../lib/gears/gear.ts';
 import { spanAnswer } from '../../../lib/gears/span.sums.ts';
 import { gearBlank } from '../../../lib/gears/spur.sums.ts';
+import { identifyAnswer } from '../../../lib/identify/identify.sums.ts';
 import { offerSpeed } from '../../../lib/speeds/speed.sums.ts';
 import { timeOfGear, timeOfPass } from '../../../lib/speeds/times.sums.ts';
 import { findSpline } from '../../../lib/splines/find.sums.ts';
@@ -42,6 +43,7 @@ import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { readingFahrenheit } from '../../../lib/values/temperature.ts';
 import { DIRECT_CROSSING } from './direct-crossing.ts';
+import { DIRECT_PARALLEL } from './direct-parallel.ts';
 
 const SYSTEM = { name: '14½° full involute', angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
 const SPLINES: Bore = { form: 'splined', diameter: inches(1.25), minor: inches(1.0625), splines: 6, keyWidth: inches(0.3125) };
@@ -98,6 +100,20 @@ const cutter = (id: number, name: string, P: number, angle: number, number: stri
 
 /** The worked example of each sum, asked of lib directly with sizes typed here once more. What the server puts together itself is tested apart. */
 export const DIRECT: Readonly<Record<string, () => Answer>> = {
+  'unknown-gear': () =>
+    identifyAnswer(
+      [
+        {
+          teeth: 22,
+          readings: [
+            { of: 'outside', by: 'jaws', size: inches(2.998) },
+            { of: 'span', over: 2, size: inches(0.5835) },
+            { of: 'span', over: 3, size: inches(0.9638) },
+          ],
+        },
+      ],
+      'in',
+    ),
   'missing-wheels': () =>
     ratiosAnswer({
       belongs: [19, 22, 25, 28, 31, 34, 37, 41, 46, 52],
@@ -222,4 +238,5 @@ export const DIRECT: Readonly<Record<string, () => Answer>> = {
     }),
   'involute-spline': () => involuteSpline({ named: { standard: 'ANSI', root: 'flat', teeth: 20, P: 16 } }),
   ...DIRECT_CROSSING,
+  ...DIRECT_PARALLEL,
 };

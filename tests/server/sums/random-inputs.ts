@@ -4,6 +4,8 @@ import { nearestSpanCount, span } from '../../../lib/gears/spur.formulas.ts';
 import { systemByKey } from '../../../lib/gears/systems.ts';
 import { outsideDiameter, type Tooth, toothOf, wholeDepth } from '../../../lib/gears/tooth.ts';
 import type { Sum } from '../../../server/sums/sum.ts';
+import { IDENTIFY_BOXES, settledUnknown } from './identify-inputs.ts';
+import { TOGETHER_PARALLEL } from './together-parallel.ts';
 import { TRAIN_BOXES } from './train-inputs.ts';
 
 /** What is typed into the boxes of a sum, by name. */
@@ -51,6 +53,11 @@ const BY_NAME: Readonly<Record<string, fc.Arbitrary<string>>> = {
   reading: inch(0.3, 5),
   beside: inch(0.1, 5),
   mate: count(10, 120),
+  mateShift: pick('0'),
+  centre: inch(1, 5),
+  pin: inch(0.1, 0.3),
+  pinion: count(8, 60),
+  thickness: inch(0.1, 0.3),
   hub: inch(1, 5),
   ringOutside: inch(3, 8),
   hubBore: inch(0, 1.5),
@@ -136,6 +143,7 @@ const BY_NAME: Readonly<Record<string, fc.Arbitrary<string>>> = {
   roughRounds: count(0, 4),
   overrun: inch(0, 1),
   ...TRAIN_BOXES,
+  ...IDENTIFY_BOXES,
   shafts: pick('90', '60', '120', '75.5', `100°30'`),
   cutterThickness: inch(0.1, 0.2),
   headTurns: count(5, 90),
@@ -227,6 +235,8 @@ const METRIC = {
 
 /** Where nearly every chance choice would be refused: what has to go together for an answer. Odd counts of teeth keep their chance. */
 const TOGETHER: Readonly<Record<string, (boxes: Boxes) => Boxes>> = {
+  ...TOGETHER_PARALLEL,
+  'unknown-gear': settledUnknown,
   'second-choice': (boxes) =>
     Number(boxes['teeth']) % 5 === 0
       ? boxes
