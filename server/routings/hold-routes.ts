@@ -79,10 +79,20 @@ async function heldNow(db: Db, { line }: WrittenOperation, { near }: Choices): P
   return [String(line.held_for_id), (await rowOf(db, 'operation', line.held_for_id)).title];
 }
 
-const hintOf = ({ near }: Choices, value: string): string => {
-  const one = near.find(({ other }) => String(other.id) === value);
-  return one ? `Does it delay anything? ${one.holding.why} ${one.holding.choices.hold}` : '';
-};
+const costWords = ({ holding }: Candidate): string => `Does it delay anything? ${holding.why} ${holding.choices.hold}`;
+
+/** Operations of one part mostly cost the same: it is said at the first of them, and not again. */
+function hintOf({ near }: Choices, value: string): string {
+  const at = near.findIndex(({ other }) => String(other.id) === value);
+  const [one, before] = [near[at], near.slice(0, Math.max(0, at))];
+  return one && !before.some((other) => costWords(other) === costWords(one)) ? costWords(one) : '';
+}
+
+/** What came of it: an operation that was never held is not let go of. */
+function savedWords(before: number | null, after: number | null): string {
+  if (after !== null) return 'Held.';
+  return before === null ? 'It was not held, and is not now.' : 'It is held no longer.';
+}
 
 function pageOf(work: WrittenOperation, found: Choices, fields: ReturnType<typeof heldFields>, tried: Tried, rev: number) {
   const page = formPage({
@@ -133,5 +143,5 @@ export async function hold(visit: Visit): Promise<Result> {
     const two = { what: line.title, place: 'Machines' as const, back, action, fields, yours: read.typed, theirs: typedNow(work) };
     return show('conflict', conflictView({ ...two, hidden: [revOf(line)] }), 409);
   }
-  return { go: to.operation(line.id), saved: other === null ? 'It is held no longer.' : 'Held.' };
+  return { go: to.operation(line.id), saved: savedWords(line.held_for_id, other) };
 }

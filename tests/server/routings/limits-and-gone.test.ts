@@ -81,3 +81,22 @@ describe('a limit is no figure to set', () => {
     expect(large).toContain('<b class="number">at most 0.0005</b>');
   });
 });
+
+describe('holding', () => {
+  it('what was never held is not let go of; what an operation of the same part costs is said once', async () => {
+    const { first, line, get, post } = await firstStory();
+    const { id, rev } = await line(first, 'line-up');
+    const page = (await get(`/operations/${id}/hold`)).body;
+    const said = [...page.matchAll(/Does it delay anything\?[^<]*/g)].map(([text]) => text);
+    expect(said.length).toBeGreaterThan(0);
+    expect(new Set(said).size).toBe(said.length);
+    const saved = async (form: Readonly<Record<string, string>>) =>
+      decodeURIComponent(decodeURIComponent(String((await post(`/operations/${id}/hold`, form)).headers['set-cookie'])));
+    expect(await saved({ rev: String(rev), held_for: 'none', other: '' })).toContain('It was not held');
+    const other = /name="held_for" value="(\d+)"/.exec(page)?.[1] ?? '';
+    expect(await saved({ rev: String((await line(first, 'line-up')).rev), held_for: other, other: '' })).toContain('Held.');
+    expect(await saved({ rev: String((await line(first, 'line-up')).rev), held_for: 'none', other: '' })).toContain(
+      'It is held no longer.',
+    );
+  });
+});
