@@ -44,6 +44,7 @@ function split(text: string): Typed | null {
 }
 
 function bare(text: string): { readonly ok: false; readonly problem: string } {
+  if (text.trim() === '') return unread(`This box is empty. ${HOW}`);
   if (/^\s*\d+\s*\/\s*\d+\s*$/.test(text))
     return unread(`${quoted(text)} does not say which pitch. For a double-pitch stub type its first number, such as 5 DP. ${HOW}`);
   const says = exactNumber(text) ? 'does not say which pitch: DP, module or CP' : 'is no pitch';

@@ -35,14 +35,19 @@ export function exactNumber(text: string): Ratio | null {
 
 export type Limits = { readonly least: number; readonly most: number };
 
+const LONGEST_NAME = 30;
+
+/** A long name says nothing more inside a sentence that stands under its own box. */
+const called = (name: string): string => (name.length > LONGEST_NAME ? 'it' : name);
+
 const outside = (text: string, name: string, { least, most }: Limits, unit = ''): { readonly ok: false; readonly problem: string } =>
-  unread(`${quoted(text)} is outside what ${name} may be: from ${least} to ${most}${unit}.`);
+  unread(`${quoted(text)} is outside what ${called(name)} may be: from ${least} to ${most}${unit}.`);
 
 /** A whole number such as a tooth count. */
 export function readCount(text: string, name: string, limits: Limits): Read<number> {
   const tidy = text.trim();
   if (!/^[-−]?\d{1,15}$/.test(tidy))
-    return unread(`${quoted(text)} is no whole number. Type ${name} in digits, for example ${limits.least}.`);
+    return unread(`${quoted(text)} is no whole number. Type ${called(name)} in digits, for example ${limits.least}.`);
   const count = Number(tidy.replace('−', '-'));
   return count < limits.least || count > limits.most ? outside(text, name, limits) : read(count);
 }
@@ -50,7 +55,7 @@ export function readCount(text: string, name: string, limits: Limits): Read<numb
 /** A number that may have decimals or be a fraction. */
 export function readNumber(text: string, name: string, limits: Limits): Read<number> {
   const exact = exactNumber(text);
-  if (!exact) return unread(`${quoted(text)} is no number. Type ${name} as 2.5 or 2 1/2.`);
+  if (!exact) return unread(`${quoted(text)} is no number. Type ${called(name)} as 2.5 or 2 1/2.`);
   const x = exact[0] / exact[1];
   return x < limits.least || x > limits.most ? outside(text, name, limits) : read(x);
 }
@@ -78,7 +83,7 @@ function formOf(number: string, unit: LengthUnit): LengthForm {
 export function readLength(text: string, name: string, unit: LengthUnit, limits: Limits): Read<TypedLength> {
   const split = splitUnit(text, unit);
   const exact = exactNumber(split.number);
-  if (!exact) return unread(`${quoted(text)} is no length. Type ${name} as 1.25, 1 1/4 in or 31.75 mm.`);
+  if (!exact) return unread(`${quoted(text)} is no length. Type ${called(name)} as 1.25, 1 1/4 in or 31.75 mm.`);
   const per = split.unit === 'in' ? NM_PER_INCH : NM_PER_MM;
   const size = (exact[0] / exact[1]) * (split.unit === unit ? 1 : split.unit === 'in' ? 25.4 : 1 / 25.4);
   if (size < limits.least || size > limits.most) return outside(text, name, limits, ` ${unit}`);
@@ -89,7 +94,7 @@ export function readLength(text: string, name: string, unit: LengthUnit, limits:
 export function readAngle(text: string, name: string, limits: Limits): Read<Angle> {
   const parts = /^\s*(\d{1,3})\s*°\s*(?:(\d{1,2})\s*[′']\s*)?(?:(\d{1,2}(?:\.\d+)?)\s*[″"]\s*)?$/.exec(text);
   const exact = parts ? null : exactNumber(text.replace(/°\s*$/, ''));
-  if (!parts && !exact) return unread(`${quoted(text)} is no angle. Type ${name} in degrees, for example 14.5.`);
+  if (!parts && !exact) return unread(`${quoted(text)} is no angle. Type ${called(name)} in degrees, for example 14.5.`);
   const deg = exact ? exact[0] / exact[1] : Number(parts?.[1]) + Number(parts?.[2] ?? 0) / 60 + Number(parts?.[3] ?? 0) / 3600;
   return deg < limits.least || deg > limits.most ? outside(text, name, limits, '°') : read(degrees(deg));
 }

@@ -71,7 +71,7 @@ const stockFields = (unit: LengthUnit) => ({
   ...whereFields,
 });
 
-const plainFields = () => ({ name: required(nameField), material: materialField, ...whereFields });
+const plainFields = () => ({ name: required(nameField, 'what it is called'), material: materialField, ...whereFields });
 
 /** The form of one kind of thing. */
 export const itemFields = (kind: ItemKind, unit: LengthUnit): Fields =>

@@ -49,11 +49,8 @@ export function readForm<F extends Fields>(sent: unknown, fields: F, strict = fa
   return Object.keys(problems).length > 0 ? { ok: false, problems, typed } : { ok: true, value: value as ValuesOf<F>, typed };
 }
 
-/** A text field that may not stay empty. */
-export const required = (field: Field<string>): Field<string> => ({
+/** A text field that may not stay empty. what: what is to be typed, in the words of a sentence: "the name of the tool". */
+export const required = (field: Field<string>, what: string): Field<string> => ({
   ...field,
-  read: (text) =>
-    text.trim() === ''
-      ? unread(`This box is empty. Type ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}.`)
-      : field.read(text),
+  read: (text) => (text.trim() === '' ? unread(`This box is empty. Type ${what}.`) : field.read(text)),
 });

@@ -5,7 +5,10 @@ import { required, type Typed } from '../forms/form.ts';
 /** A machine under restoration. */
 export const machineFields = {
   make: textField({ label: 'Maker', hint: 'As on the casting or the plate' }),
-  model: required(textField({ label: 'Model', hint: 'Its parts are marked after it: H-12 gives H12-22T' })),
+  model: required(
+    textField({ label: 'Model', hint: 'Its parts are marked after it: H-12 gives H12-22T' }),
+    'the model, as the maker’s plate has it',
+  ),
   what: textField({ label: 'What it is', hint: 'For instance gear hobber, lathe, shaper' }),
   size: textField({ label: 'Size', hint: 'As it is spoken of: 16 in, 6 × 24' }),
   year: textField({ label: 'Year, as known', hint: 'For instance 1923, or about 1910, or before the war' }),
@@ -56,7 +59,7 @@ export const assemblyChoice = (all: readonly Row<'assembly'>[], label = 'Assembl
 export function assemblyFields(all: readonly Row<'assembly'>[], self: number | null) {
   const inside = self === null ? new Set<number>() : within(all, self);
   return {
-    name: required(textField({ label: 'Name', hint: 'For instance headstock, feed box, change gears' })),
+    name: required(textField({ label: 'Name', hint: 'For instance headstock, feed box, change gears' }), 'the name of the assembly'),
     within: optional(
       assemblyChoice(
         all.filter((row) => !inside.has(row.id)),

@@ -31,7 +31,7 @@ const setField = ({ sets }: Belongs) =>
   optional(choiceField({ label: 'Of the change gears', choices: sets.map(({ id, name }) => [String(id), name] as const) }));
 
 const baseFields = (belongs: Belongs) => ({
-  name: required(textField({ label: 'Name', hint: 'As it is called at the machine' })),
+  name: required(textField({ label: 'Name', hint: 'As it is called at the machine' }), 'what the part is called'),
   ...whereFields(belongs),
 });
 

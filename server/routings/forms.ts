@@ -20,7 +20,7 @@ import { required, type Typed } from '../forms/form.ts';
 const MINUTES = { least: 0, most: 100_000 };
 
 const stepsField = noteField({ label: 'Steps', hint: 'One on each line.' });
-const titleField = required(textField({ label: 'Title', most: 120 }));
+const titleField = required(textField({ label: 'Title', most: 120 }), 'what is done at this operation');
 const minutesField = countField({ label: 'Minutes planned', unit: 'min', limits: MINUTES });
 const notesField = noteField({ label: 'Notes', hint: 'Printed on the route sheet.' });
 
@@ -98,7 +98,7 @@ export function valueField({ figure, computed }: StoredFigure): Field<Value> {
       ...(unit ? { unit } : {}),
     }));
   if ('number' in computed) return wrapped(numberField({ ...asked, unit, limits: WIDE }), (number) => ({ number, unit, places: 4 }));
-  return wrapped(required(textField(asked)), (words) => ({ words }));
+  return wrapped(required(textField(asked), 'the words that shall stand'), (words) => ({ words }));
 }
 
 /** What was typed over a figure, as it would be typed; '' when nothing was. */

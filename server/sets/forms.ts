@@ -36,7 +36,7 @@ const setsField = choiceField({
 });
 
 const nameFields = {
-  name: required(textField({ label: 'Name', hint: 'For instance index change gears' })),
+  name: required(textField({ label: 'Name', hint: 'For instance index change gears' }), 'what the set is called'),
   sets: setsField,
 };
 const notesFields = { notes: noteField({ label: 'Notes' }) };

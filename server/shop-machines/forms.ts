@@ -39,7 +39,7 @@ const depth = dialFields('Depth');
 
 /** unit: of the feeds. */
 export const machineFields = (unit: LengthUnit) => ({
-  name: required(textField({ label: 'Name', hint: 'As you call it in the shop', most: 80 })),
+  name: required(textField({ label: 'Name', hint: 'As you call it in the shop', most: 80 }), 'what the machine is called'),
   kind: choiceField({
     label: 'Kind',
     choices: [

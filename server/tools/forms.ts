@@ -23,7 +23,10 @@ const nameField = textField({ label: 'Name', hint: 'Empty: it is named after wha
 const commonFields = ({ kind, blunts }: KindForm) => ({
   name:
     kind === 'other'
-      ? required({ ...nameField, hint: 'With the words and sizes that an operation asks for: 1/4 BSF tap, test bar, dog' })
+      ? required(
+          { ...nameField, hint: 'With the words and sizes that an operation asks for: 1/4 BSF tap, test bar, dog' },
+          'the name of the tool',
+        )
       : nameField,
   wear: choiceField({ label: 'Condition', choices: blunts ? SHARPNESS : FITNESS }),
   keptIn: textField({ label: 'Kept in', hint: 'Drawer, box, rack', most: 80 }),
@@ -67,7 +70,7 @@ export function toolGroups(kind: KindForm, unit: LengthUnit, typed: Typed, probl
 
 /** Lending a tool out. */
 export const lendFields = {
-  lentTo: required(textField({ label: 'Lent to', most: 80 })),
+  lentTo: required(textField({ label: 'Lent to', most: 80 }), 'who has it'),
   dueOn: optional(dayField('Due back')),
 };
 

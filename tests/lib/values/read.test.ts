@@ -77,3 +77,8 @@ it('angles come as decimals, fractions, or degrees and minutes', () => {
   expect(angle('14.5 rad')).toContain('is no angle');
   expect(angle('91')).toContain('from 0 to 90');
 });
+
+it('a long name is not said again under its own box', () => {
+  const said = readLength('-1', 'old root diameter: twice the least wall, and the bore', 'in', { least: 0.01, most: 400 });
+  expect(said.ok ? '' : said.problem).toBe('“-1” is outside what it may be: from 0.01 to 400 in.');
+});

@@ -54,7 +54,7 @@ describe('machines under restoration', () => {
   });
 
   it.each([
-    ['nothing at all', {}, 'model', 'This box is empty. Type model.'],
+    ['nothing at all', {}, 'model', 'This box is empty. Type the model, as the maker’s plate has it.'],
     ['a maker too long', { ...MACHINE, make: 'x'.repeat(500) }, 'make', '500 letters are too many: maker may have 120.'],
     ['a note too long', { ...MACHINE, notes: 'x'.repeat(20_001) }, 'notes', '20001 letters are too many'],
   ])('refuses %s, and keeps what was typed', async (_, form, field, says) => {
