@@ -36,16 +36,17 @@ const leftView = (left: LeftOff, trusted: boolean): LeftView => ({
   href: left.operation_id === null ? to.part(left.part_id) : to.operation(left.operation_id),
 });
 
-function readyRow(work: OpenWork) {
+/** withMore: some part has more than one thing ready. */
+function readyRow(work: OpenWork, withMore: boolean) {
   const next = work.next;
-  const more = work.ready > 1 ? `and ${work.ready - 1} more` : '';
+  const more = work.ready > 1 ? `${work.ready - 1} more` : 'nothing else';
   return {
     id: `ready-${work.routing_id}`,
     cells: [
       cell(`${work.part_mark} · ${work.part_name}`, to.part(work.part_id)),
       cell('', '', { kind: 'ready', says: 'ready' }),
       cell(next?.title ?? '', next ? to.operation(next.operation_id) : ''),
-      cell(more),
+      ...(withMore ? [cell(more)] : []),
       cell(`${work.done} of ${work.operations}`),
     ],
   };
@@ -55,16 +56,17 @@ function readyRow(work: OpenWork) {
 function readyTable(rows: readonly OpenWork[]): TableView | null {
   const ready = rows.filter((work) => work.next?.state === 'ready').sort((a, b) => b.done / b.operations - a.done / a.operations);
   if (ready.length === 0) return null;
+  const withMore = ready.some((work) => work.ready > 1);
   return {
     title: '',
     heads: [
       { says: 'Part', as: 'name' },
       { says: 'State', as: 'state' },
       { says: 'Do this', as: 'words' },
-      { says: 'Ready too', as: 'words' },
+      ...(withMore ? [{ says: 'Ready too', as: 'words' as const }] : []),
       { says: 'Done', as: 'figure' },
     ],
-    rows: ready.map(readyRow),
+    rows: ready.map((work) => readyRow(work, withMore)),
     empty: '',
   };
 }
