@@ -89,7 +89,8 @@ function blanksView(shown: SetShown): BlanksView | null {
   if (choice.wanted.length === 0) return null;
   const standing = choice.forced ?? choice.choice;
   return {
-    says: choice.refusal || (choice.choice?.says ?? ''),
+    // With a pair insisted on the choice is another: what was said of it stands no more.
+    says: choice.refusal || (choice.forced ? '' : (choice.choice?.says ?? '')),
     forced: forcedWords(shown),
     wheels: choice.wanted.map((wanted, at) =>
       blankView(wanted, at, { choice: standing, spares: choice.candidates, cleanUp: bench.shop.cleanUp, elsewhere: isElsewhere(bench) }),
