@@ -1,6 +1,6 @@
 import { wheelName } from '../../db/spares/spare-of.ts';
 import type { WayOffered } from '../../lib/blanks/ways.ts';
-import { WAYS } from '../../lib/routing/operation.ts';
+import { WAYS, type Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { lengthField, noteField, optional, wordsField } from '../forms/field.ts';
 import { fieldGroup, fieldView } from '../forms/field-view.ts';
@@ -100,6 +100,28 @@ export function promiseForms(offered: readonly WayOffered[], data: PartData): Fo
           }),
         ]),
   ];
+}
+
+/** Ways for which nothing is worked out: their operations are written down by hand. */
+export const BY_HAND: readonly Way[] = ['repair', 'cast', 'buy', 'swap'];
+
+const OWN_WORK = 'Nothing is worked out for this way: open a routing, and write down what has to be done, one operation after another.';
+
+/** Opens an empty routing for a way that is followed by hand; null while another way is chosen, or none. */
+export function ownWorkForm({ part }: PartData): FormView | null {
+  if (part.way === null || !BY_HAND.includes(part.way)) return null;
+  return {
+    id: 'open-own',
+    action: to.partPromise(part.id),
+    method: 'post',
+    hidden: [{ name: 'way', value: part.way }, formMark()],
+    problem: '',
+    groups: [{ legend: 'Followed by hand', hint: OWN_WORK, folded: false, fields: [] }],
+    act: `Open a routing: ${part.way}`,
+    kind: 'main',
+    confirm: '',
+    back: null,
+  };
 }
 
 /** What is asked of a part without teeth before a bar is promised to it: nobody works out how much of it goes. */

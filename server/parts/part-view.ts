@@ -24,7 +24,7 @@ import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
-import { barForms, buttonsOf, fitForm, promiseForms, wayForm } from './part-forms-view.ts';
+import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
 
@@ -168,6 +168,14 @@ function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: 
   };
 }
 
+/** Why no routing can be opened as things stand, and what would let it. */
+function noRoutingWords({ part }: PartData, gear: Gear | undefined): string {
+  if (part.way === 'do without') return 'Done without: there is nothing to make, and so no routing.';
+  if (part.way !== null && BY_HAND.includes(part.way)) return '';
+  const lacking = gear ? 'nothing in the drawer serves to make it from' : 'no stock is in the drawer to make it from';
+  return `No routing can be opened yet: ${lacking}. Put a blank on record, or choose below to have it cast, bought, repaired or swapped.`;
+}
+
 const isOpen = ({ part }: PartData): boolean => part.item_id === null && part.routing_id === null;
 
 function blockOf({ part, project }: PartData, gear: Gear | undefined): PartPage['titleBlock'] {
@@ -197,6 +205,8 @@ export function partView(shown: PartShown): PartPage {
     routing,
     blank: promisedBlank(data, gear),
     ...making,
+    own: trusted && isOpen(data) ? ownWorkForm(data) : null,
+    noRouting: isOpen(data) && !making.promise.length ? noRoutingWords(data, gear) : '',
     wayForm: trusted && part.item_id === null ? wayForm(data, way.typed, way.problems) : null,
     wayWords: part.way === null ? '' : [`Chosen: ${part.way}.`, trusted ? part.why : ''].filter((words) => words !== '').join(' '),
     groups: gear ? [...ring, ...wheelFigures(gear, data.shop)] : [],

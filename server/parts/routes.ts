@@ -4,6 +4,7 @@ import { PartStays, removePart } from '../../db/part-removal.ts';
 import { fitItem, ItemTaken, part as partById, RoutingOpen, savePart, takeOut } from '../../db/parts.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { PLANNED_WAYS } from '../../lib/routing/asked.ts';
+import type { Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { confirmView } from '../forms/confirm-view.ts';
@@ -12,7 +13,7 @@ import { recordId } from '../record-id.ts';
 import { routingSection } from '../routings/section.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { partData } from './part-data.ts';
-import { barFields, wayFields } from './part-forms-view.ts';
+import { BY_HAND, barFields, wayFields } from './part-forms-view.ts';
 import { partView } from './part-view.ts';
 
 type Tried = { readonly typed: Typed; readonly problems: Problems };
@@ -60,9 +61,18 @@ export async function keepWay(visit: Visit): Promise<Result> {
 
 const itemIn = (text: unknown): number[] => (typeof text === 'string' && /^\d{1,15}$/.test(text) ? [Number(text)] : []);
 
+/** A routing without operations, for a way that is followed by hand. */
+const openOwn = (visit: Visit, id: number, way: Way): Promise<Result> =>
+  orSay(visit, async () => {
+    await openRoutings(visit.db, [{ partId: id, way, itemIds: [] }], visit.now);
+    return { go: `${to.part(id)}#routing`, saved: 'The routing is open. Write down what has to be done.' };
+  });
+
 /** Promises what it is to be made from, and opens its routing. */
 export async function promiseBlank(visit: Visit): Promise<Result> {
   const id = idOf(visit);
+  const byHand = BY_HAND.find((known) => known === visit.body['way']);
+  if (byHand) return openOwn(visit, id, byHand);
   const way = PLANNED_WAYS.find((known) => known === visit.body['way']);
   const itemIds = [...itemIn(visit.body['item']), ...itemIn(visit.body['ring'])];
   if (!way || itemIds.length === 0) return page(visit, id, { problem: 'Nothing was chosen to make it from. Choose below.' });

@@ -26,6 +26,9 @@ export interface PartViews {
     ways: TableView | null;
     wayForm: FormView | null;
     wayWords: string;
+    /** What opens a routing for a way that is followed by hand, and why there is none; null and '' where neither is to be said. */
+    own: FormView | null;
+    noRouting: string;
     needs: TableView | null;
     groups: readonly FigureGroup[];
     facts: readonly { readonly label: string; readonly says: string }[];

@@ -245,6 +245,8 @@ describe('a new part', () => {
     const answer = await send(shop, `${await machine(shop)}/parts`, { ...WHEEL, ...over });
     expect(answer.statusCode).toBe(422);
     expect(problemAt(answer.body, field)).not.toBe('');
+    expect(problemAt(answer.body, field)).not.toContain('“”');
+    if (over && 'name' in over) expect(problemAt(answer.body, field)).toContain('Type what the part is called.');
     if (!('face' in over)) expect(typedIn(answer.body, 'face')).toBe('0.750');
     expect(await shop.shops.own.selectFrom('part').selectAll().execute()).toHaveLength(0);
   });
@@ -337,4 +339,31 @@ it('stock of the shop is offered for a plain wheel, and promised so much of', as
   const [blank] = await shop.shops.own.selectFrom('blank').selectAll().execute();
   // judgement: face 0.750, both faces cleaned 0.060, parting 0.125
   expect(blank?.takes_nm).toBe(inches(0.935));
+});
+
+it.each(['cast', 'buy', 'swap', 'repair'] as const)(
+  'a part to be got by %s has a button that opens a routing to write down by hand',
+  async (way) => {
+    const part = at(await send(shop, `${await machine(shop)}/parts`, SHAFT));
+    const without = textOf(sectionOf(await bodyOf(part), 'ways'));
+    expect(without).toContain('No routing can be opened yet: no stock is in the drawer');
+    await send(shop, `${part}/way`, { rev: '1', way, why: '' });
+    const html = await bodyOf(part);
+    expect(textOf(html)).not.toContain('No routing can be opened yet');
+    expect(html).toContain(`Open a routing: ${way}`);
+    const sent = { way, mark: /id="open-own"[\s\S]*?name="mark" value="([^"]+)"/.exec(html)?.[1] ?? '' };
+    expect(at(await send(shop, `${part}/promise`, sent))).toBe(`${part}#routing`);
+    expect(at(await send(shop, `${part}/promise`, sent))).toBe(`${part}#routing`);
+    const open = await bodyOf(part);
+    expect(textOf(open)).toContain(`Routing: ${way}`);
+    expect(textOf(open)).toContain('Write down what has to be done, one operation after another.');
+    expect(open).not.toContain('open-own');
+    expect((await send(shop, `${part}/promise`, { way })).statusCode).toBe(422);
+  },
+);
+
+it('done without: the page says that there is no routing, and why', async () => {
+  const part = at(await send(shop, `${await machine(shop)}/parts`, SHAFT));
+  await send(shop, `${part}/way`, { rev: '1', way: 'do without', why: '' });
+  expect(textOf(sectionOf(await bodyOf(part), 'ways'))).toContain('there is nothing to make, and so no routing');
 });
