@@ -57,7 +57,8 @@ function sizeFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<R
 function roomFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<Record<SpareKeys, Figure>> {
   const { sizes, root, oldOutside, room } = judged;
   const { unit } = sizes;
-  const c = oneLength('c', 'clean-up, on the diameter', asked.cleanUp ?? CLEAN_UP, unit, asked.cleanUp === undefined ? 'guess' : 'typed');
+  const cleanUp = asked.cleanUp ?? CLEAN_UP;
+  const c = oneLength('c', 'clean-up, on the diameter', cleanUp, unit, cleanUp === CLEAN_UP ? 'guess' : 'typed');
   const says = (name: string, symbol: string) => ({ name, symbol, source: DERIVED });
   const { outside, usable } = terms;
   if (room.gaps > 0)

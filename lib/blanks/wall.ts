@@ -12,7 +12,8 @@ export type Wall = { readonly wall: Length; readonly over: string; readonly radi
 
 type Hole = { readonly reach: Length; readonly over: string; readonly radius: Term };
 
-const size = (symbol: string, name: string, length: Length, unit: LengthUnit): Term => oneLength(symbol, name, length, unit, 'measured');
+/** As it stands on record: nobody says by what it was read. */
+const size = (symbol: string, name: string, length: Length, unit: LengthUnit): Term => oneLength(symbol, name, length, unit, 'typed');
 
 /** How far from the middle a bore reaches: with its keyway, or to the bottom of its splines. */
 export function boreHole(bore: Bore, whose: string, unit: LengthUnit): Hole {
