@@ -1,3 +1,4 @@
+import { printCount } from '../lib/values/print.ts';
 import type { CellView, ColumnKind, HeadView, StateView } from './page.ts';
 
 /** Cells and heads of a table. */
@@ -11,6 +12,5 @@ const PLURALS: Readonly<Record<string, string>> = { tooth: 'teeth' };
 
 /** "1 part", "2 parts", "1,350 ratios". */
 export function counted(count: number, one: string): string {
-  const thousands = String(count).replace(/\B(?=(\d{3})+$)/g, ',');
-  return `${thousands} ${count === 1 ? one : (PLURALS[one] ?? `${one}s`)}`;
+  return `${printCount(count)} ${count === 1 ? one : (PLURALS[one] ?? `${one}s`)}`;
 }

@@ -1,7 +1,7 @@
 import { type Angle, MAS_PER_DEGREE } from '../values/angle.ts';
 import type { LengthUnit } from '../values/length.ts';
 import type { DialMove, IndexMove } from '../values/move.ts';
-import { printDegrees, printLength, printNumber, printShort, printWhole } from '../values/print.ts';
+import { printCount, printDegrees, printLength, printNumber, printShort, printWhole } from '../values/print.ts';
 import type { Figure, Value } from './figure.ts';
 
 /** A value as it stands on page and paper: number, unit, and the same in the other unit where there is one. */
@@ -43,7 +43,7 @@ function anglePlaces(angle: Angle): number {
 export function printValue(value: Value, unit: LengthUnit, places?: number): Printed {
   if ('length' in value) return printBothLengths(value, unit, places);
   if ('angle' in value) return { text: printDegrees(value.angle, places ?? anglePlaces(value.angle)), unit: '°', other: '' };
-  if ('count' in value) return { text: printWhole(value.count, 1, 0), unit: value.unit ?? '', other: '' };
+  if ('count' in value) return { text: printCount(value.count), unit: value.unit ?? '', other: '' };
   if ('ratio' in value)
     return { text: value.ratio[1] === 1 ? `${value.ratio[0]}` : `${value.ratio[0]}/${value.ratio[1]}`, unit: '', other: '' };
   if ('number' in value) return { text: printNumber(value.number, value.places ?? places ?? 3), unit: value.unit, other: '' };

@@ -1,5 +1,5 @@
 import { DomainError } from '../figure/domain-error.ts';
-import { printWhole } from '../values/print.ts';
+import { printCount } from '../values/print.ts';
 import { byId } from './order.ts';
 import { allBefore, statesOf } from './states.ts';
 import type { OperationState, WorkOperation } from './work.ts';
@@ -48,8 +48,6 @@ function reason(one: WorkOperation, other: WorkOperation, lacking: readonly stri
   return 'No: neither waits for a tool.';
 }
 
-const count = (n: number): string => printWhole(n, 1, 0);
-
 type States = ReadonlyMap<number, OperationState>;
 
 /** The state of all work while this operation is held for nothing. */
@@ -61,7 +59,7 @@ function holding([one, other]: readonly [WorkOperation, WorkOperation], states: 
   if (!mine || !theirs) throw new RangeError('an operation without a state');
   const lacking = more(mine, theirs);
   const own = toolsOf(mine).filter((says) => toolsOf(theirs).includes(says));
-  const gain = ratios ? `: ratios ${count(ratios.today)} to ${count(ratios.withIt)}` : '';
+  const gain = ratios ? `: ratios ${printCount(ratios.today)} to ${printCount(ratios.withIt)}` : '';
   const until = lacking.length > 0 ? `hold it for ${listed(lacking)}` : `hold it for ${other.partName}`;
   return {
     delays: lacking.length > 0,

@@ -21,6 +21,9 @@ export function printWhole(whole: number, per: number, places: number): string {
   return `${sign}${digits.slice(0, -places)}.${digits.slice(-places)}`;
 }
 
+/** A count with a comma at the thousands: "1,350". */
+export const printCount = (count: number): string => printWhole(count, 1, 0).replace(/\B(?=(\d{3})+$)/g, ',');
+
 /** A plain number to so many decimals, rounded half away from zero on its shortest decimal form. */
 export function printNumber(x: number, places: number): string {
   if (!Number.isFinite(x)) throw new RangeError(`${x} cannot be printed`);

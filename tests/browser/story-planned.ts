@@ -40,11 +40,11 @@ export function planning({ page, base, hands, at }: Story): void {
     );
     const [each, lie] = ['one wheel of each number', 'the wheels that really lie there'];
     const cost = (label: string) => readFigure(page(), label, '#cost');
-    expect(await cost(`Ratios of the complete set, ${each}`)).toBe('1350');
+    expect(await cost(`Ratios of the complete set, ${each}`)).toBe('1,350');
     expect(await cost(`Ratios today, ${each}`)).toBe('476');
     expect(await cost(`Ratios lost today, ${each}`)).toBe('874');
     expect(await cost(`Ratios today, ${lie}`)).toBe('707');
-    expect(await cost(`Ratios with all made, ${lie}`)).toBe('1573');
+    expect(await cost(`Ratios with all made, ${lie}`)).toBe('1,573');
     expect((await rowsIn(page(), '#cost')).filter(([teeth]) => teeth === '22' || teeth === '28').map((row) => row.slice(0, 3))).toEqual([
       ['22', '31', '828'],
       ['28', '34', '828'],

@@ -15,7 +15,8 @@ const FUNCTIONS = {
 /** A printed number with half a unit of its last place: what the reader can know of the true figure. */
 type Shown = { readonly x: number; readonly half: number };
 
-const plainMinus = (text: string): string => text.replaceAll('−', '-');
+/** A calculator takes no comma at the thousands, and no true minus. */
+const plainMinus = (text: string): string => text.replaceAll('−', '-').replace(/(\d),(?=\d{3})/g, '$1');
 
 function shown(value: Value, text: string): Shown | null {
   if ('move' in value) return { x: value.move.turns + value.move.spaces / value.move.circle, half: 0 };

@@ -15,7 +15,7 @@ const answer = ratiosAnswer({
 describe('ratiosAnswer', () => {
   it('prints both counts', () => {
     const printed = Object.fromEntries(Object.entries(answer.figures).map(([key, figure]) => [key, printFigure(figure).text]));
-    expect(printed).toEqual({ complete: '1350', today: '476', lost: '874', reallyToday: '707', reallyAllMade: '1573' });
+    expect(printed).toEqual({ complete: '1,350', today: '476', lost: '874', reallyToday: '707', reallyAllMade: '1,573' });
   });
 
   it('names in each figure which count it is', () => {

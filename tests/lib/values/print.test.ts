@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches, millimetres, nanometres } from '../../../lib/values/length.ts';
-import { printDegrees, printLength, printNumber, printShort, printWhole } from '../../../lib/values/print.ts';
+import { printCount, printDegrees, printLength, printNumber, printShort, printWhole } from '../../../lib/values/print.ts';
 
 /** The decimal of whole / per, by long division on BigInt digits, rounded half away from zero at the last place. */
 function byLongDivision(whole: number, per: number, places: number): string {
@@ -108,4 +108,8 @@ it('prints both units and angles', () => {
   expect(printLength(millimetres(25.4), { unit: 'mm', places: 3 })).toBe('25.400');
   expect(printLength(nanometres(-1), { unit: 'mm', places: 3 })).toBe('0.000');
   expect(printDegrees(degrees(14.5), 2)).toBe('14.50');
+});
+
+it('a count has a comma at the thousands', () => {
+  expect([0, 7, 707, 1350, 50_000, 1_234_567, -1573].map(printCount)).toEqual(['0', '7', '707', '1,350', '50,000', '1,234,567', '−1,573']);
 });

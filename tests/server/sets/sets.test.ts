@@ -71,11 +71,11 @@ describe('story 1 on the page of its set (derived, and story)', () => {
     const { set } = await storyOne(shop);
     const cost = sectionOf(await bodyOf(set), 'cost');
     const [each, really] = ['one wheel of each number', 'the wheels that really lie there'];
-    expect(figureOn(cost, `Ratios of the complete set, ${each}`)).toBe('1350 ratios');
+    expect(figureOn(cost, `Ratios of the complete set, ${each}`)).toBe('1,350 ratios');
     expect(figureOn(cost, `Ratios today, ${each}`)).toBe('476 ratios');
     expect(figureOn(cost, `Ratios lost today, ${each}`)).toBe('874 ratios');
     expect(figureOn(cost, `Ratios today, ${really}`)).toBe('707 ratios');
-    expect(figureOn(cost, `Ratios with all made, ${really}`)).toBe('1573 ratios');
+    expect(figureOn(cost, `Ratios with all made, ${really}`)).toBe('1,573 ratios');
     expect(rowOf(cost, '22').slice(1, 3)).toEqual(['31', '828']);
     expect(rowOf(cost, '28').slice(1, 3)).toEqual(['34', '828']);
     expect(cost).toMatch(/476 kept<[\s\S]*874 lost/);
@@ -145,7 +145,7 @@ describe('story 1 on the page of its set (derived, and story)', () => {
     expect(after).not.toContain('name="choices"');
     // What they cost is still counted: nothing has been cut yet.
     expect(figureOn(after, 'Ratios today, one wheel of each number')).toBe('476 ratios');
-    expect(figureOn(after, 'Ratios with all made, the wheels that really lie there')).toBe('1573 ratios');
+    expect(figureOn(after, 'Ratios with all made, the wheels that really lie there')).toBe('1,573 ratios');
   });
 
   it('a blank that is taken meanwhile is refused in words, and nothing is opened', async () => {

@@ -21,11 +21,11 @@ describe('a drawer of wheels, two to make, one set-up', () => {
 
   it('says what the missing wheels cost, in both counts, and which comes first', async () => {
     const cost = await asked('missing-wheels', { belongs: BELONGS, drawer: DRAWER, recuts: '22 from 31, 28 from 34', ready: '28' });
-    expect(cost.read('Ratios of the complete set, one wheel of each number')).toBe('1350');
+    expect(cost.read('Ratios of the complete set, one wheel of each number')).toBe('1,350');
     expect(cost.read('Ratios today, one wheel of each number')).toBe('476');
     expect(cost.read('Ratios lost today, one wheel of each number')).toBe('874');
     expect(cost.read('Ratios today, the wheels that really lie there')).toBe('707');
-    expect(cost.read('Ratios with all made, the wheels that really lie there')).toBe('1573');
+    expect(cost.read('Ratios with all made, the wheels that really lie there')).toBe('1,573');
     expect(cost.says).toMatch(/tie at 828; the 28 first/);
     expect(cost.tables[0]?.rows.map((row) => [row[0], row[2]])).toEqual([
       ['22', '828'],
@@ -38,7 +38,7 @@ describe('a drawer of wheels, two to make, one set-up', () => {
   it('chooses 31 for the 22 and 34 for the 28', async () => {
     const choice = await asked('which-spare', { belongs: BELONGS, drawer: DRAWER, ...EIGHT });
     expect(choice.says).toBe('31 becomes 22; 34 becomes 28.');
-    expect(choice.read('Ratios then, one wheel of each number')).toBe('1350');
+    expect(choice.read('Ratios then, one wheel of each number')).toBe('1,350');
   });
 
   it.each([
