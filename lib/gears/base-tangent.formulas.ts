@@ -86,6 +86,7 @@ export function spanTouches(flanks: Flanks, W: number): boolean {
  * null when none serves. sn the thickness as it is.
  */
 export function bestSpanCount(flanks: Flanks, sn: number = normalThickness(flanks)): number | null {
-  const k = Math.max(1, Math.ceil(realSpanCount(flanks) - 0.5 - 1e-9));
+  const onFlank = pitchOf(flanks) + 2 * flanks.v >= baseOf(flanks);
+  const k = onFlank ? Math.max(1, Math.ceil(realSpanCount(flanks) - 0.5 - 1e-9)) : 1;
   return [k, k + 1, k - 1].find((count) => count >= 1 && count < flanks.N && spanTouches(flanks, spanOver(flanks, sn, count))) ?? null;
 }

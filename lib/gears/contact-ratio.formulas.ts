@@ -21,8 +21,8 @@ const lengthOfContact = (one: Radii, mate: Radii, T: number): number => Math.max
  * Throws RangeError when the base circles overlap. Example: mn 3, 20°, 30°, 12 and 60 at 125: 1.2939.
  */
 export function contactRatioAt(one: Radii, mate: Radii, C: number, a: number, m: number): number {
-  if (!(C >= one.base + mate.base)) throw new RangeError(`two wheels do not run at a centre distance of ${C}`);
-  return inBasePitches(lengthOfContact(one, mate, Math.sqrt(C ** 2 - (one.base + mate.base) ** 2)), a, m);
+  if (!(C >= (one.base + mate.base) * (1 - 1e-12))) throw new RangeError(`two wheels do not run at a centre distance of ${C}`);
+  return inBasePitches(lengthOfContact(one, mate, Math.sqrt(Math.max(0, C ** 2 - (one.base + mate.base) ** 2))), a, m);
 }
 
 /**
@@ -51,7 +51,7 @@ export function contactRatioWithRack(one: Radii, A: number, a: number, m: number
  */
 export function contactRatioInRing(one: Radii, ring: Radii, C: number, a: number, m: number): number {
   const apart = ring.base - one.base;
-  if (!(C >= apart && apart > 0)) throw new RangeError(`a wheel does not run in the ring at a centre distance of ${C}`);
-  const T = Math.sqrt(C ** 2 - apart ** 2);
+  if (!(C >= apart * (1 - 1e-12) && apart > 0)) throw new RangeError(`a wheel does not run in the ring at a centre distance of ${C}`);
+  const T = Math.sqrt(Math.max(0, C ** 2 - apart ** 2));
   return inBasePitches(Math.max(0, reach(one) - Math.max(0, reach(ring) - T)), a, m);
 }

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '../values/length.ts';
 import { baseHelix, transverseAngle, transverseModule } from './helical.formulas.ts';
 import { inv, inverseInv } from './involute.formulas.ts';
+import { crossing } from './profile.formulas.ts';
 
 /**
  * The teeth of a gear for parallel shafts as plain numbers, all lengths in `unit`. Straight teeth are those of helix 0.
@@ -93,4 +94,16 @@ export const leastShift = ({ N, mn, an, psi }: Flanks, h: number): number =>
 export function formDiameter(flanks: Flanks, h: number): number {
   const sin = Math.sin(atOf(flanks));
   return Math.hypot(baseOf(flanks), Math.max(0, pitchOf(flanks) * sin - (2 * (h - flanks.v)) / sin));
+}
+
+/**
+ * The shift, as a length, at which a wheel's tips become points, its addendum standing as it is: thicknessAt(tip) is nothing there.
+ * Source: derived. null where it lies beyond `most`. Example: 12 teeth, m 1, 20°: 0.703.
+ */
+export function pointedShift(flanks: Flanks, most: number): number | null {
+  const land = (v: number): number => {
+    const shifted = { ...flanks, v };
+    return tipOf(shifted) > baseOf(shifted) ? thicknessAt(shifted, transverseThickness(shifted), tipOf(shifted)) : 1;
+  };
+  return land(most) > 0 || land(-most / 4) <= 0 ? null : crossing(land, -most / 4, most);
 }

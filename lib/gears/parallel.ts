@@ -2,7 +2,7 @@ import { DomainError } from '../figure/domain-error.ts';
 import { toRadians } from '../values/angle.ts';
 import { inUnit } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
-import { type Flanks, rootOf, tipOf } from './flanks.formulas.ts';
+import { type Flanks, normalThickness, rootOf, tipOf } from './flanks.formulas.ts';
 import { normalAngle } from './helical.formulas.ts';
 import { moduleOf, unitOfPitch } from './tooth.ts';
 import { checkWheel, type Wheel } from './wheel.ts';
@@ -59,6 +59,18 @@ function checkRing(flanks: Flanks): void {
   });
 }
 
+/** A shift may not be so great that no tooth, or no space, is left at the standard pitch circle. */
+function checkThickness(flanks: Flanks): void {
+  const part = normalThickness(flanks) / (Math.PI * flanks.mn);
+  if (part > 0 && part < 1) return;
+  throw new DomainError({
+    given: `A shift of ${printNumber(flanks.v / flanks.mn, 3)} of 1/P or module at this pressure angle.`,
+    limit: `No ${part > 0 ? 'space' : 'tooth'} would be left at the standard pitch circle.`,
+    tryThis: 'Take a smaller shift.',
+    about: ['shift'],
+  });
+}
+
 /** The plain numbers of a gear's teeth, once it is known to make sense. Throws DomainError in shop words when it does not. */
 export function checkedFlanks(gear: ParallelGear): Flanks {
   checkWheel(gear);
@@ -79,5 +91,6 @@ export function checkedFlanks(gear: ParallelGear): Flanks {
     unit,
   };
   checkRing(flanks);
+  checkThickness(flanks);
   return flanks;
 }

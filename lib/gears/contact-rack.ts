@@ -1,0 +1,51 @@
+import { DomainError } from '../figure/domain-error.ts';
+import type { Answer } from '../figure/figure.ts';
+import { type ContactAsked, fouls, overlap, radii, reachOf, T109, weak } from './contact-figures.ts';
+import { contactRatioWithRack } from './contact-ratio.formulas.ts';
+import { atOf, baseOf, mtOf, pitchOf, tipOf } from './flanks.formulas.ts';
+import { checkedFlanks } from './parallel.ts';
+import { termsOf, toldLength, toldNumber, workedLength } from './parallel-terms.ts';
+
+/** A rack: its standard pitch line rolls on the wheel's standard pitch circle, its shift is the wheel's turned about. */
+export function rack(asked: ContactAsked): Answer {
+  if (asked.centre !== undefined)
+    throw new DomainError({
+      given: 'A centre distance with a rack.',
+      limit: 'A rack has no centre.',
+      tryThis: 'Leave it empty.',
+      about: ['centre'],
+    });
+  const flanks = checkedFlanks({ ...asked.gear, ring: false, shift: asked.shift ?? 0 });
+  const terms = termsOf({ ...asked.gear, shift: asked.shift ?? 0 }, flanks);
+  const stands = flanks.A - flanks.v;
+  const ratio = contactRatioWithRack(radii(flanks, tipOf(flanks)), stands, atOf(flanks), mtOf(flanks));
+  const numbers = [
+    ...terms.given,
+    workedLength('Do', 'outside of the wheel', tipOf(flanks), flanks.unit),
+    workedLength('Db', 'base diameter', baseOf(flanks), flanks.unit),
+    workedLength('D', 'pitch diameter', pitchOf(flanks), flanks.unit),
+    workedLength('ha', 'rack above the pitch circle’s tangent', stands, flanks.unit),
+  ];
+  const path = `${reachOf('Do', 'Db')} − D ÷ 2 × sin(at) + min(ha ÷ sin(at), D ÷ 2 × sin(at))`;
+  const said = {
+    name: 'Transverse contact ratio',
+    symbol: 'ea',
+    formula: `max(0, ${path}) ÷ (${terms.across('π')} × cos(at))`,
+    source: T109,
+  };
+  const mount = {
+    name: 'Wheel’s middle to the rack’s pitch line',
+    symbol: 'C',
+    formula: `D ÷ 2${terms.plusX === '' ? '' : ` + ${terms.of('X')}`}`,
+    source: 'SDP/SI, Elements of Metric Gear Technology, rack and spur gear (value from memory)',
+  };
+  const foul = stands > (pitchOf(flanks) / 2) * Math.sin(atOf(flanks)) ** 2 + 1e-9;
+  return {
+    figures: {
+      contactRatio: toldNumber(flanks.unit, said, ratio, numbers, 4),
+      ...overlap(flanks, asked.face, ratio, numbers),
+      mounting: toldLength(flanks.unit, mount, pitchOf(flanks) / 2 + flanks.v, numbers),
+    },
+    cautions: [...weak(ratio), ...(foul ? [fouls('rack', 'contactRatio')] : [])],
+  };
+}
