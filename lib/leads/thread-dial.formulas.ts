@@ -10,23 +10,23 @@ export const threadsToMatch = (S: Ratio, L: Ratio): number => over(S, L)[1];
 
 /** dial: teeth of the dial's wheel; lines: how many lines it has. */
 export type Dial = { readonly teeth: number; readonly lines: number };
-/** lines: which may be used, numbered 1 … from the line at which the first cut was begun taken as the last (= the number of lines). */
-export type DialUse = { readonly use: 'anywhere' | 'lines' | 'never'; readonly lines: readonly number[]; readonly turns: number };
+/**
+ * lines: which may be used, the line started on counted as 0. 'count turns': only the line started on, and only after every so many turns
+ * of the dial.
+ */
+export type DialUse = { readonly use: 'anywhere' | 'lines' | 'count turns'; readonly lines: readonly number[]; readonly turns: number };
 
 /**
  * Which lines of a thread dial serve.
- * A line k passes when W k ÷ g threads of the screw have gone by; it serves when that is a multiple of s.
- *   step = s g ÷ gcd(W, s g) lines; one turn of the dial or several
- * W: teeth of the dial wheel, g: lines, s as above. turns: of the dial until the start comes round again.
- * Source: derived. Example: W 16, g 8, s 8 (9 TPI on 8): lines 4 and 8.
+ * A line k passes when W k ÷ g threads of the screw have gone by; it serves when that is a multiple of s: every so many lines,
+ *   step = s g ÷ gcd(W, s g);  where step does not go into g, the same line comes round after step ÷ gcd(step, g) turns
+ * W: teeth of the dial wheel, g: lines, s as above. Source: derived. Example: W 16, g 8, s 8 (9 TPI on 8): every fourth line.
  */
 export function dialUse(s: number, { teeth, lines }: Dial): DialUse {
-  if (s === 1) return { use: 'anywhere', lines: Array.from({ length: lines }, (_, k) => k + 1), turns: 1 };
+  if (s === 1) return { use: 'anywhere', lines: Array.from({ length: lines }, (_, k) => k), turns: 1 };
   const step = (s * lines) / gcd(teeth, s * lines);
-  const turns = Math.max(1, Math.ceil(step / lines));
-  if (lines % step === 0) return { use: 'lines', lines: Array.from({ length: lines / step }, (_, k) => (k + 1) * step), turns: 1 };
-  // The lines that serve are not the same in each turn: only the one started on, and only after whole rounds.
-  return { use: 'never', lines: [], turns: step / gcd(step, lines) > 1 ? (turns * step) / gcd(step, lines) : turns };
+  if (lines % step === 0) return { use: 'lines', lines: Array.from({ length: lines / step }, (_, k) => k * step), turns: 1 };
+  return { use: 'count turns', lines: [0], turns: step / gcd(step, lines) };
 }
 
 /**

@@ -14,9 +14,6 @@ const THREADS = [
   '8 TPI x 2',
   '3 mm lead',
 ] as const;
-const wheels = fc
-  .array(fc.oneof(fc.constantFrom(20, 24, 30, 40, 50, 60, 80, 127), fc.integer({ min: 16, max: 130 })), { minLength: 2, maxLength: 12 })
-  .map((list) => list.join(', '));
 
 /** What may be typed into the boxes of trains and leads. */
 export const TRAIN_BOXES: Readonly<Record<string, fc.Arbitrary<string>>> = {
@@ -37,5 +34,13 @@ export const TRAIN_BOXES: Readonly<Record<string, fc.Arbitrary<string>>> = {
   ratio: pick('1.27', '127/100', 'pi/4', '3 pi', '0.8660254', '1'),
   most: pick('50', '500', '100000'),
   within: pick('0', '100', '5000'),
-  trainDrawer: wheels,
+  starts: pick('1', '2', '3', '4'),
+  dialTeeth: pick('16', '24', '18'),
+  dialLines: pick('8', '4', '12'),
+  driverTeeth: pick('40', '35'),
+  helix: pick('15', '30', '45', '8.5', `22°30'`),
+  tableScrew: pick('4 TPI', '5 mm', '5 TPI'),
+  lead: pick('12 in', '18.849 in', '300 mm', '6 in'),
+  mate: pick('24', '36', '50'),
+  lobes: pick('2.443 in 29; 2.493 in 47', '0.196 in 100', '0.5 in 25'),
 };
