@@ -14,7 +14,7 @@ export const HANDS: Caution = {
 };
 export const TRIAL: Caution = {
   name: 'Trial piece first',
-  says: 'Both sides of one key on a trial piece, measure, and correct the cross move by half of what the key is off: a cutter cuts wider than it measures.',
+  says: 'Trial piece first: both sides of one key, measure, and correct the cross move by half of what the key is off. A cutter cuts wider than it measures.',
   weight: 'beware',
   about: 'firstOffset',
 };

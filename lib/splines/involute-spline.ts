@@ -120,7 +120,7 @@ export function checkedSpline(named: NamedSpline): InvoluteSpline {
 function checkCount(teeth: number): void {
   if (Number.isInteger(teeth) && teeth >= FEWEST && teeth <= MOST) return;
   throw new DomainError({
-    given: `${teeth} teeth.`,
+    given: `A spline of ${teeth} teeth.`,
     limit: `An involute spline here has from ${FEWEST} to ${MOST}.`,
     tryThis: 'Count them once round.',
     about: ['teeth'],

@@ -1,24 +1,19 @@
 import { involuteDrawing, millingDrawing, straightDrawing } from '../../lib/drawing/spline-drawing.ts';
-import { DomainError } from '../../lib/figure/domain-error.ts';
-import { readPitch } from '../../lib/gears/pitch.ts';
 import { findSpline, foundSpline } from '../../lib/splines/find.sums.ts';
 import { SIDES } from '../../lib/splines/find.ts';
 import { splinedHub } from '../../lib/splines/hub.sums.ts';
-import { OLD_DEPTHS } from '../../lib/splines/involute.data.ts';
-import { involuteSpline } from '../../lib/splines/involute-spline.sums.ts';
-import { checkedSpline, type NamedSpline, unitOfSpline } from '../../lib/splines/involute-spline.ts';
+import { checkedSpline, unitOfSpline } from '../../lib/splines/involute-spline.ts';
 import { millSplines } from '../../lib/splines/mill.sums.ts';
 import { type MillAsked, millPlan } from '../../lib/splines/mill-plan.ts';
 import { LOCATING } from '../../lib/splines/shaft-sizes.ts';
 import { INCH_FITS, METRIC_SERIES } from '../../lib/splines/straight.data.ts';
 import { straightSpline } from '../../lib/splines/straight.sums.ts';
 import { chosenInch, chosenMetric, type StandardStraight } from '../../lib/splines/straight-choice.ts';
-import { toInches, toMm } from '../../lib/values/length.ts';
-import { toNumber } from '../../lib/values/ratio.ts';
-import { choiceField, countField, optional, readField, wordsField } from '../forms/field.ts';
+import { choiceField, countField, optional, wordsField } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { dimensions, size, sizeIfKnown, typedOf, unitOf } from './asks.ts';
 import { headOf } from './index-answers.ts';
+import { INVOLUTE_SPLINE_SUM } from './involute-spline.ts';
 import { COMMON_PLATES, platesField } from './read-plates.ts';
 import { sum } from './sum.ts';
 
@@ -197,76 +192,4 @@ const hubSum = sum({
   draw: (given) => straightDrawing({ part: 'hub', ...boreOf(given) }, { form: dimensions(unitOf(given.outside)) }),
 });
 
-const involuteAsks = {
-  standard: choiceField({
-    label: 'Standard',
-    choices: [
-      ['ANSI flat', 'ANSI B92.1, flat root'],
-      ['ANSI fillet', 'ANSI B92.1, fillet root'],
-      ['ISO flat', 'ISO 4156, flat root'],
-      ['ISO fillet', 'ISO 4156, fillet root'],
-      ['DIN', 'DIN 5480, by reference diameter'],
-      ['deep', 'Old American, deep'],
-      ['intermediate', 'Old American, intermediate'],
-      ['shallow', 'Old American, shallow'],
-    ],
-  }),
-  teeth: countField({ label: 'Teeth', limits: { least: 4, most: 200 }, unit: 'teeth' }),
-  pitch: optional(
-    readField({ label: 'Pitch', hint: 'As 16 DP (of 16/32) or module 2; old American: leave empty', read: (text) => readPitch(text) }),
-  ),
-  reference: sizeIfKnown({
-    label: 'Reference diameter, or outside',
-    hint: 'DIN 5480 and old American only',
-    least: LEAST_IN,
-    most: MOST_IN,
-  }),
-  thinner: sizeIfKnown({ label: 'Shaft’s teeth thinner by', hint: 'Along the pitch circle; empty is none', least: 0, most: 1 }),
-  pinShaft: sizeIfKnown({ label: 'Pins over the shaft', hint: 'Empty: usual', least: 0.005, most: 4 }),
-  pinHub: sizeIfKnown({ label: 'Pins in the hub', hint: 'Empty: usual', least: 0.005, most: 4 }),
-};
-
-const lacks = (given: string, tryThis: string, about: string): DomainError =>
-  new DomainError({ given, limit: 'This standard is named by it.', tryThis, about: [about] });
-
-type InvoluteGiven = ValuesOf<typeof involuteAsks>;
-
-function pitchOf({ pitch }: InvoluteGiven, kind: 'DP' | 'module'): number {
-  if (pitch?.kind === kind) return toNumber(pitch.size);
-  const [given, example] = kind === 'DP' ? ['No diametral pitch.', 'Type it as 16 DP for 16/32.'] : ['No module.', 'Type it as module 2.'];
-  throw lacks(given, example, 'pitch');
-}
-
-function diameterOf({ reference }: InvoluteGiven) {
-  if (reference) return reference.length;
-  throw lacks('No diameter.', 'Type the reference diameter of DIN 5480, or the outside of an old American spline.', 'reference');
-}
-
-function namedOf(given: InvoluteGiven): NamedSpline {
-  const { standard, teeth } = given;
-  const root = standard.endsWith('fillet') ? 'fillet' : 'flat';
-  if (standard.startsWith('ANSI')) return { standard: 'ANSI', root, teeth, P: pitchOf(given, 'DP') };
-  if (standard.startsWith('ISO')) return { standard: 'ISO', root, teeth, m: pitchOf(given, 'module') };
-  if (standard === 'DIN') return { standard: 'DIN', teeth, m: pitchOf(given, 'module'), reference: toMm(diameterOf(given)) };
-  const depth = OLD_DEPTHS.find(({ name }) => name === standard)?.name ?? 'deep';
-  return { standard: 'old', depth, teeth, outside: toInches(diameterOf(given)) };
-}
-
-const involuteSum = sum({
-  path: 'involute-spline',
-  title: 'Involute spline',
-  group: 'Splines',
-  tells: 'Diameters of shaft and hub by the standard, tooth and space, and what pins read over the shaft and between the teeth of the hub.',
-  asks: involuteAsks,
-  example: { standard: 'ANSI flat', teeth: '20', pitch: '16 DP', reference: '', thinner: '', pinShaft: '', pinHub: '' },
-  work: (given) => {
-    const { thinner, pinShaft, pinHub } = given;
-    return involuteSpline({ named: namedOf(given), ...typedOf({ thinner, pinShaft, pinHub }) });
-  },
-  draw: (given) => {
-    const named = namedOf(given);
-    return involuteDrawing(checkedSpline(named), unitOfSpline(named), { form: dimensions(unitOfSpline(named)) });
-  },
-});
-
-export const SPLINE_SUMS = [findSum, straightSum, millSum, hubSum, involuteSum];
+export const SPLINE_SUMS = [findSum, straightSum, millSum, hubSum, INVOLUTE_SPLINE_SUM];
