@@ -2,6 +2,8 @@ import { bevelPair } from '../../lib/bevel/bevel.sums.ts';
 import { milledBevel } from '../../lib/bevel/milled.sums.ts';
 import { CONVENTIONS } from '../../lib/cutters/ranges.ts';
 import { bevelDrawing } from '../../lib/drawing/bevel-drawing.ts';
+import { crossedDrawing } from '../../lib/drawing/crossed-drawing.ts';
+import { wormDrawing } from '../../lib/drawing/worm-drawing.ts';
 import { degrees } from '../../lib/values/angle.ts';
 import { crossedPair } from '../../lib/worm/crossed.sums.ts';
 import { wormAndWheel } from '../../lib/worm/worm.sums.ts';
@@ -90,19 +92,29 @@ const FRICTION_LIMITS = { least: 0.001, most: 0.5 };
 const FRICTION = 0.05;
 const EMBRACE = degrees(60);
 
+const wormAsks = {
+  ...wheelAsks,
+  starts: countField({ label: 'Starts of the worm', limits: { least: 1, most: 12 } }),
+  wormPitchDiameter: size({ label: 'Worm’s pitch diameter', hint: 'Its outside less two addenda', least: 0.05, most: 40 }),
+  hand: handField,
+  embrace: optional(angleField({ label: 'Face hugs the worm over', hint: 'Empty: 60°', limits: { least: 1, most: 180 } })),
+  friction: optional(numberField({ label: 'Friction', hint: 'Empty: 0.05, bronze on steel in oil (a guess)', limits: FRICTION_LIMITS })),
+};
+
+const wormOf = ({ system, embrace, friction, wormPitchDiameter, ...given }: ValuesOf<typeof wormAsks>) => ({
+  ...given,
+  system: systemOf(system),
+  wormPitchDiameter: wormPitchDiameter.length,
+  embrace: embrace ?? EMBRACE,
+  friction: friction ?? FRICTION,
+});
+
 const wormSum = sum({
   path: 'worm-and-wheel',
   title: 'Worm and wheel',
   group: 'Gears',
   tells: 'Lead, lead angle and diameters of a worm and its hollow-faced wheel, and whether the worm holds.',
-  asks: {
-    ...wheelAsks,
-    starts: countField({ label: 'Starts of the worm', limits: { least: 1, most: 12 } }),
-    wormPitchDiameter: size({ label: 'Worm’s pitch diameter', hint: 'Its outside less two addenda', least: 0.05, most: 40 }),
-    hand: handField,
-    embrace: optional(angleField({ label: 'Face hugs the worm over', hint: 'Empty: 60°', limits: { least: 1, most: 180 } })),
-    friction: optional(numberField({ label: 'Friction', hint: 'Empty: 0.05, bronze on steel in oil (a guess)', limits: FRICTION_LIMITS })),
-  },
+  asks: wormAsks,
   example: {
     teeth: '60',
     pitch: '6 DP',
@@ -114,14 +126,8 @@ const wormSum = sum({
     friction: '',
   },
   about: WHEEL_ABOUT,
-  work: ({ system, embrace, friction, wormPitchDiameter, ...given }) =>
-    wormAndWheel({
-      ...given,
-      system: systemOf(system),
-      wormPitchDiameter: wormPitchDiameter.length,
-      embrace: embrace ?? EMBRACE,
-      friction: friction ?? FRICTION,
-    }),
+  work: (given) => wormAndWheel(wormOf(given)),
+  draw: (given) => wormDrawing(wormOf(given)),
 });
 
 const crossedSum = sum({
@@ -138,7 +144,8 @@ const crossedSum = sum({
   },
   example: { teeth: '24', pitch: '12 DP', system: 'full-14.5', mate: '24', shafts: '90', helix: '45', hand: 'right' },
   about: WHEEL_ABOUT,
-  work: ({ system, ...given }) => crossedPair({ ...given, system: systemOf(system) }),
+  work: (given) => crossedPair({ ...given, system: systemOf(given.system) }),
+  draw: (given) => crossedDrawing({ ...given, system: systemOf(given.system) }),
 });
 
 export const CROSSING_SUMS = [bevelSum, milledSum, wormSum, crossedSum];
