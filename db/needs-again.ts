@@ -1,7 +1,7 @@
 import { type Executor, type Row, together } from './executor.ts';
 import { type Meets, settleNeeds } from './needs.ts';
 import { isReady, stillToDo } from './readiness.ts';
-import { refreshAllStale } from './replan.ts';
+import { refreshAllStale, strikeAllOffered } from './replan.ts';
 
 /** What became of the work after the tools had changed: how many operations are ready that were not, and the other way round. */
 export type Settled = { readonly ready: number; readonly waiting: number };
@@ -15,8 +15,9 @@ async function readyIds(db: Executor): Promise<ReadonlySet<number>> {
 }
 
 /** Asks anew which tool meets which need and which figures are out of date, where a tool was saved, and counts what that changed. */
-export const settleAndCount = (db: Executor, meets: Meets): Promise<Settled> =>
+export const settleAndCount = (db: Executor, meets: Meets, now: string): Promise<Settled> =>
   together(db, async (trx) => {
+    await strikeAllOffered(trx, now);
     const before = await readyIds(trx);
     await settleNeeds(trx, meets);
     await refreshAllStale(trx);

@@ -155,7 +155,23 @@ export const refreshStale = (db: Executor, routingId: number): Promise<void> =>
     await setStale(trx, routingId, changesSince(today).length > 0);
   });
 
-/** The same for everything that is being made: after a change of tools, machines or defaults. */
+/** What is only offered goes by itself once nothing asks for it, as the making of a mandrel when one that fits is in the shop. */
+async function strikeOffered(db: Executor, routingId: number, on: string): Promise<void> {
+  const { lines, plan } = await replan(db, routingId);
+  const offered = lines.filter((line) => isOpen(line) && line.must === 0 && line.key !== null);
+  for (const line of plan ? offered : []) {
+    if (plan?.operations.some(({ key }) => key === line.key)) continue;
+    await strikeOut(db, line.id, line.rev, on);
+  }
+}
+
+/** The same in everything that is being made, after a change of tools. */
+export async function strikeAllOffered(db: Executor, on: string): Promise<void> {
+  const open = await db.selectFrom('routing').select('id').where('closed_on', 'is', null).execute();
+  for (const { id } of open) await strikeOffered(db, id, on);
+}
+
+/** The flag of everything that is being made, anew: after a change of tools, machines or defaults. */
 export async function refreshAllStale(db: Executor): Promise<void> {
   const open = await db.selectFrom('routing').select('id').where('closed_on', 'is', null).execute();
   for (const { id } of open) await refreshStale(db, id);

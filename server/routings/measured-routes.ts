@@ -1,11 +1,15 @@
 import { rowOf } from '../../db/changes.ts';
 import { type MeasuredNow, markDone, noteMeasured } from '../../db/operations.ts';
 import { acceptChanges, changesSince, refreshStale } from '../../db/replan.ts';
+import { ticksOf } from '../../db/ticks.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
+import { confirmView } from '../forms/confirm-view.ts';
 import { conflictView } from '../forms/conflict.ts';
 import { type Fields, type FormRead, readForm, type Typed } from '../forms/form.ts';
+import { formMark } from '../once.ts';
 import type { LinkView } from '../page.ts';
+import { passesOf } from '../sheets/passes.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { measureFields, minutesField, notMeasured, outsideLimits, readingsIn, typedNow } from './measured.ts';
 import { operationView, revOf } from './operation-view.ts';
@@ -30,6 +34,7 @@ const conflict = (work: Work, yours: Typed, action: string): Result =>
   );
 
 type Good = Extract<FormRead<Fields>, { ok: true }>;
+type Ask = (visit: Visit, work: Work, typed: Typed) => Promise<Result | null>;
 type Save = (work: Work, measured: readonly MeasuredNow[], minutes: number | null) => Promise<string>;
 
 const sentence = (saved: string, outside: readonly string[]): string => [saved, ...outside].join(' ');
@@ -40,6 +45,7 @@ async function withMeasured(
   action: (id: number) => string,
   save: Save,
   next: (work: Work) => LinkView | null,
+  ask: Ask = async () => null,
 ): Promise<Result> {
   const work = await openOperation(visit);
   const read = readForm(visit.body, fieldsOf(work));
@@ -47,6 +53,8 @@ async function withMeasured(
   const { line } = work;
   if (line.rev !== sentRev(visit)) return conflict(work, read.typed, action(line.id));
   const { value } = read as Good;
+  const asked = await ask(visit, work, read.typed);
+  if (asked) return asked;
   const saved = await save(work, readingsIn(line, value, visit.now), value['minutes'] as number | null);
   await refreshStale(visit.db, line.routing_id);
   const act = next(work);
@@ -90,6 +98,30 @@ const stillAnswering = ({ now }: Work, readings: readonly MeasuredNow[]): Measur
     return figure && !('length' in figure.value) ? { ...one, figure: null } : one;
   });
 
+/** Counted tooth by tooth and not through: asked once more before it is done, with all that was typed. None ticked: the count was not used. */
+async function askWhenHalfCounted(visit: Visit, { line, part: own }: Work, typed: Typed): Promise<Result | null> {
+  const [pass] = own.stored ? passesOf([line], own.stored.gear.teeth) : [];
+  if (!pass) return null;
+  const ticked = (await ticksOf(visit.db, line.id)).length;
+  if (ticked === 0 || ticked >= pass.marks || visit.body['ticked'] === String(ticked)) return null;
+  const back = { says: line.title, href: to.operation(line.id) };
+  const view = confirmView({
+    id: 'half-counted',
+    title: `Done with ${ticked} of ${pass.marks} ticked?`,
+    place: 'Machines',
+    back,
+    says: `On the count of teeth ${ticked} of ${pass.marks} are ticked off. Look that every space is cut before the work leaves the head.`,
+    action: to.operationDone(line.id),
+    act: 'All are cut: mark it done',
+    keep: { says: 'Not yet: count on', href: to.teeth(line.id) },
+  });
+  const values = Object.entries(typed).map(([name, value]) => ({ name, value: String(value ?? '') }));
+  return show('confirm', {
+    ...view,
+    form: { ...view.form, hidden: [revOf(line), ...values, { name: 'ticked', value: String(ticked) }, formMark()] },
+  });
+}
+
 /** Done, with what was measured. */
 export const done = (visit: Visit): Promise<Result> =>
   withMeasured(
@@ -107,4 +139,5 @@ export const done = (visit: Visit): Promise<Result> =>
         ? { says: `Next: ${next.title}`, href: to.operation(next.id) }
         : { says: 'The whole routing', href: to.routing(today.lines[0]?.routing_id ?? 0) };
     },
+    askWhenHalfCounted,
   );

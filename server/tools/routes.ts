@@ -76,7 +76,7 @@ export async function add(visit: Visit): Promise<Result> {
   if (!read.ok) return show('tools/form', newView(kind, unit, read.typed, read.problems), 422);
   const { common, details, forms } = read;
   const row = await addTool(visit.db, { ...columns(kind, common, details), here: 1, lent_to: '', details, forms });
-  return { go: to.tool(row.id), saved: `${row.name} is on record.${await settle(visit.db)}` };
+  return { go: to.tool(row.id), saved: `${row.name} is on record.${await settle(visit)}` };
 }
 
 const askedTool = (visit: Visit): Promise<ToolLine> => tool(visit.db, recordId('tool', visit.params['id']));
@@ -111,7 +111,7 @@ export async function save(visit: Visit): Promise<Result> {
   const details = await withTried(visit.db, id, read.details);
   try {
     const row = await saveTool(visit.db, id, sentRev(visit), columns(kind, read.common, details), { details, forms: read.forms });
-    return { go: to.tool(id), saved: `${row.name} is saved.${await settle(visit.db)}` };
+    return { go: to.tool(id), saved: `${row.name} is saved.${await settle(visit)}` };
   } catch (error) {
     if (!(error instanceof RecordChanged)) throw error;
     return show('conflict', editConflict(kind, line, unit, read.typed), 409);
@@ -122,7 +122,7 @@ export async function save(visit: Visit): Promise<Result> {
 async function stand(visit: Visit, says: string, changes: Parameters<typeof saveTool>[3]): Promise<Result> {
   const id = recordId('tool', visit.params['id']);
   const row = await saveTool(visit.db, id, sentRev(visit), changes);
-  return { go: to.tool(id), saved: `${row.name} ${says}.${await settle(visit.db)}` };
+  return { go: to.tool(id), saved: `${row.name} ${says}.${await settle(visit)}` };
 }
 
 export async function lend(visit: Visit): Promise<Result> {

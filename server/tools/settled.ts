@@ -1,6 +1,6 @@
 import { type Settled, settleAndCount } from '../../db/needs-again.ts';
 import { meets } from '../../lib/routing/needs.ts';
-import type { Db } from '../visit.ts';
+import type { Visit } from '../visit.ts';
 
 const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten', 'Eleven', 'Twelve'];
 
@@ -12,4 +12,4 @@ export const settledWords = ({ ready, waiting }: Settled): string =>
   operations(ready, 'is ready now', 'are ready now') + operations(waiting, 'waits now', 'wait now');
 
 /** Decides anew what waits for tools and which printed figures are out of date; to be run where a tool was saved. Gives what to say of it. */
-export const settle = async (db: Db): Promise<string> => settledWords(await settleAndCount(db, meets));
+export const settle = async ({ db, now }: Pick<Visit, 'db' | 'now'>): Promise<string> => settledWords(await settleAndCount(db, meets, now));

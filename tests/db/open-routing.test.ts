@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { blanksOf } from '../../db/blanks.ts';
 import type { Executor } from '../../db/executor.ts';
 import { addItem, item, itemsOfSet } from '../../db/items.ts';
+import { settleAndCount } from '../../db/needs-again.ts';
 import { openRouting, openRoutings } from '../../db/open-routing.ts';
 import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
 import { partsOfSet } from '../../db/parts.ts';
@@ -10,6 +11,7 @@ import { routing } from '../../db/routings.ts';
 import { setSetting } from '../../db/settings.ts';
 import { backlashNow, shopNow } from '../../db/shop-now.ts';
 import { addTool } from '../../db/tools.ts';
+import { meets } from '../../lib/routing/needs.ts';
 import { inches } from '../../lib/values/length.ts';
 import { aShop, halvorsen, halvorsenWheel, NOW, onePart, stock } from './bench.ts';
 
@@ -135,6 +137,24 @@ test('a mandrel bought: making one is no longer wanted, and is struck out when t
   expect(
     (await operationsOf(db, id)).flatMap((line) => line.waits).some((wait) => wait.for === 'tool' && wait.need.kind === 'mandrel'),
   ).toBe(false);
+});
+
+test('a mandrel bought: making one is offered no more, and nothing is said to wait for that', async () => {
+  const { db } = await aShop();
+  const { missing, spare } = await firstStory(db);
+  const id = await openRouting(db, { partId: missing(22), way: 're-cut a spare', itemIds: [spare(31)] }, NOW);
+  const sound = await lineOf(db, id, 'sound');
+  for (const key of ['count', 'file-test']) await markDone(db, (await lineOf(db, id, key)).id, 1, { on: NOW, minutes: 1, measured: [] });
+  await markDone(db, sound.id, sound.rev, { on: NOW, minutes: 1, measured: [] });
+  expect((await lineOf(db, id, 'make-mandrel')).state).toBe('ready');
+  await settleAndCount(db, meets, NOW);
+  expect((await lineOf(db, id, 'make-mandrel')).state).toBe('ready');
+  const bore = halvorsenWheel(22).bore;
+  if (!bore) throw new Error('the wheel has a bore');
+  await addTool(db, { ...TOOL, name: 'spline mandrel', details: { kind: 'mandrel', bore, holding: 'nut', runOut: null } });
+  expect((await settleAndCount(db, meets, NOW)).waiting).toBe(0);
+  expect(await lineOf(db, id, 'make-mandrel')).toMatchObject({ state: 'struck out', struck_on: NOW });
+  expect(changesSince(await replan(db, id))).toEqual([]);
 });
 
 test('a way that Backgear plans nothing for opens empty, to be filled by hand', async () => {
