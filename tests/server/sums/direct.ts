@@ -44,6 +44,7 @@ import { inches } from '../../../lib/values/length.ts';
 import { readingFahrenheit } from '../../../lib/values/temperature.ts';
 import { DIRECT_CROSSING } from './direct-crossing.ts';
 import { DIRECT_PARALLEL } from './direct-parallel.ts';
+import { DIRECT_TRAINS } from './direct-trains.ts';
 
 const SYSTEM = { name: '14½° full involute', angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
 const SPLINES: Bore = { form: 'splined', diameter: inches(1.25), minor: inches(1.0625), splines: 6, keyWidth: inches(0.3125) };
@@ -238,5 +239,6 @@ export const DIRECT: Readonly<Record<string, () => Answer>> = {
     }),
   'involute-spline': () => involuteSpline({ named: { standard: 'ANSI', root: 'flat', teeth: 20, P: 16 } }),
   ...DIRECT_CROSSING,
+  ...DIRECT_TRAINS,
   ...DIRECT_PARALLEL,
 };
