@@ -80,11 +80,18 @@ function overWears(each: readonly Expected[], { at, often, wide }: Wears): { lik
   return { likely: flanks.length === 0 ? 1 : sum, wear, wearWide: Math.sqrt(Math.max(0, second / sum - wear * wear)) };
 }
 
-/**
- * How likely all readings of one wheel are, were it one candidate in one stance: over every wear and every loss of the outside that is
- * met. Even wear thins all spans alike, so their difference stands whatever the wear. m: the module in inches; tried: its wears.
- */
-export function evidence(each: readonly Expected[], m: number, tried: Wears): Evidence {
-  const [tips, worn] = [overTips(each, m), overWears(each, tried)];
-  return { likely: fixed(each) * tips.likely * worn.likely, wear: worn.wear, wearWide: worn.wearWide, tip: tips.tip };
+/** What all readings but those on the flanks say: how likely they are, over every loss of the outside that is met. m: the module in inches. */
+export function bodyEvidence(each: readonly Expected[], m: number): { readonly likely: number; readonly tip: number } {
+  const tips = overTips(each, m);
+  return { likely: fixed(each) * tips.likely, tip: tips.tip };
 }
+
+/**
+ * What the readings on the flanks say, over every wear that is met. Even wear thins all spans alike, so their difference stands whatever the
+ * wear.
+ */
+export const flankEvidence = (each: readonly Expected[], tried: Wears): { likely: number; wear: number; wearWide: number } =>
+  overWears(each, tried);
+
+/** The most that readings on the flanks can be worth: all of them met without a miss. */
+export const mostOfFlanks = (errors: readonly number[]): number => errors.reduce((product, error) => product * likelihood(0, error), 1);

@@ -1,5 +1,5 @@
 import { CANDIDATES, type Candidate } from './candidates.ts';
-import { type Evidence, evidence, type Gone, type Wears, wears } from './evidence.formulas.ts';
+import { bodyEvidence, type Evidence, flankEvidence, type Gone, mostOfFlanks, type Wears, wears } from './evidence.formulas.ts';
 import { expected, type Stance } from './expected.formulas.ts';
 import { hintOfModule, noneLikely } from './none-fits.formulas.ts';
 import type { Plain } from './readings.ts';
@@ -17,52 +17,82 @@ export type Weighed = { readonly logs: ReadonlyMap<Candidate, number>; readonly 
 /** A size may hint at a module this much finer or coarser than the true one: short and long teeth, helix, a turned outside. */
 const [FINER, COARSER] = [0.72, 1.22];
 
+/** The candidates that are met oftenest first: what cannot matter is then soon seen. */
+const BY_OFTEN = CANDIDATES.toSorted((one, other) => other.often - one.often);
+
 /** The candidates at whose module at least one of the sizes hints. */
 export function inQuestion({ teeth, readings }: PlainWheel): readonly Candidate[] {
   const hints = readings.map((one) => hintOfModule(one, teeth)).filter((m) => m > 0);
   const print = readings.find(({ of }) => of === 'helix');
   const lean = print ? Math.cos(Math.min(1.2, print.read + 2 * print.error)) : 1;
-  return CANDIDATES.filter(({ m }) => hints.some((hint) => m > hint * FINER * lean && m < hint * COARSER));
+  return BY_OFTEN.filter(({ m }) => hints.some((hint) => m > hint * FINER * lean && m < hint * COARSER));
 }
 
-/** How likely a wheel's readings are in one stance of a candidate, and what is gone of it then. */
-const standing = (candidate: Candidate, { readings }: PlainWheel, stance: Stance, tried: Wears): Evidence =>
-  evidence(
-    readings.map((one) => expected(one, stance, candidate)),
-    candidate.m,
-    tried,
-  );
+/** Readings on the flanks, which wear reaches, and the rest. */
+type Parted = { readonly flanks: readonly Plain[]; readonly body: readonly Plain[]; readonly most: number };
 
-const FLANK = new Set<Plain['of']>(['span', 'over pins']);
+function parted({ readings }: PlainWheel): Parted {
+  const flanks = readings.filter(({ of }) => of === 'span' || of === 'over pins');
+  const body = readings.filter(({ of }) => of !== 'span' && of !== 'over pins');
+  return { flanks, body, most: mostOfFlanks(flanks.map(({ error }) => error)) };
+}
 
 /** The wears to be tried on a candidate, fine enough for the finest reading on the flanks. */
-const wearsOf = ({ m }: Candidate, { readings }: PlainWheel): Wears =>
+const wearsOf = ({ m }: Candidate, { flanks }: Parted): Wears =>
   wears(
     m,
-    readings.reduce((least, { of, error }) => (FLANK.has(of) ? Math.min(least, error) : least), m),
+    flanks.reduce((least, { error }) => Math.min(least, error), m),
   );
 
-function likelyOf(candidate: Candidate, wheel: PlainWheel): number {
+/** How likely a wheel's readings are in one stance of a candidate, and what is gone of it then; null when they cannot reach the floor. */
+function standing(candidate: Candidate, parts: Parted, stance: Stance, tried: Wears, floor: number): Evidence | null {
+  const body = bodyEvidence(
+    parts.body.map((one) => expected(one, stance, candidate)),
+    candidate.m,
+  );
+  if (body.likely * parts.most < floor) return null;
+  const flanks = parts.flanks.map((one) => expected(one, stance, candidate));
+  // A pin that falls to the bottom is no reading on the flank.
+  const bottomed = bodyEvidence(flanks, candidate.m);
+  const worn = flankEvidence(flanks, tried);
+  return { likely: body.likely * bottomed.likely * worn.likely, wear: worn.wear, wearWide: worn.wearWide, tip: body.tip };
+}
+
+/** What is less likely than this part of the likeliest is left out: it could not be seen in any percent. */
+const SEEN = 1e-9;
+
+/** How likely the readings are under one candidate. best: the likeliest so far, often as it is met. */
+function likelyOf(candidate: Candidate, wheel: PlainWheel, parts: Parted, best: number): number {
   let sum = 0;
-  const tried = wearsOf(candidate, wheel);
-  for (const stance of stances(candidate, wheel.teeth, wheel.readings))
-    sum += stance.often * standing(candidate, wheel, stance, tried).likely;
+  const tried = wearsOf(candidate, parts);
+  for (const stance of stances(candidate, wheel.teeth, wheel.readings)) {
+    const one = standing(candidate, parts, stance, tried, (SEEN * best) / (candidate.often * stance.often));
+    if (one) sum += stance.often * one.likely;
+  }
   return sum;
 }
 
-/** Weighs one wheel against every candidate that comes into question for the first of a set. */
+/** Weighs one wheel against the candidates that come into question for the first of a set. */
 export function weigh(wheel: PlainWheel, candidates: readonly Candidate[]): Weighed {
-  const logs = new Map(candidates.map((candidate) => [candidate, Math.log(likelyOf(candidate, wheel))]));
+  const [parts, logs] = [parted(wheel), new Map<Candidate, number>()];
+  let best = 0;
+  for (const candidate of candidates) {
+    const likely = likelyOf(candidate, wheel, parts, best);
+    best = Math.max(best, candidate.often * likely);
+    logs.set(candidate, Math.log(likely));
+  }
   return { logs, none: Math.log(noneLikely(wheel.readings, wheel.teeth)) };
 }
 
 /** The stance in which a candidate fits a wheel best. */
 export function bestFit(candidate: Candidate, wheel: PlainWheel): Fit {
+  const parts = parted(wheel);
+  const tried = wearsOf(candidate, parts);
   let best: { fit: Fit; likely: number } | null = null;
-  const tried = wearsOf(candidate, wheel);
   for (const stance of stances(candidate, wheel.teeth, wheel.readings)) {
-    const { likely, wear, wearWide, tip } = standing(candidate, wheel, stance, tried);
-    if (!best || stance.often * likely > best.likely) best = { fit: { stance, wear, wearWide, tip }, likely: stance.often * likely };
+    const one = standing(candidate, parts, stance, tried, best ? best.likely / stance.often : 0);
+    if (!one || (best && stance.often * one.likely <= best.likely)) continue;
+    best = { fit: { stance, wear: one.wear, wearWide: one.wearWide, tip: one.tip }, likely: stance.often * one.likely };
   }
   if (!best) throw new RangeError('a candidate without a stance');
   return best.fit;
