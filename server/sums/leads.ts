@@ -112,7 +112,7 @@ const helicalSum = sum({
 });
 
 const LEAD_ASKS = {
-  lead: threadField({ label: 'Lead wanted', hint: '12 in, 300 mm' }),
+  leadWanted: threadField({ label: 'Lead wanted', hint: '12 in, 300 mm' }),
   diameter: size({ label: 'Diameter of the work', hint: 'Where the lead is to be true', most: 40 }),
   face: faceField,
   hand: handField,
@@ -124,7 +124,7 @@ const LEAD_ASKS = {
 };
 
 const leadOf = (given: ValuesOf<typeof LEAD_ASKS>) => ({
-  lead: given.lead,
+  lead: given.leadWanted,
   diameter: given.diameter.length,
   face: given.face.length,
   hand: given.hand,
@@ -143,7 +143,7 @@ const leadSum = sum({
     'The wheels between table screw and head for a lead, the drift across the face, the table’s angle, and which missing wheel would make it exact.',
   asks: LEAD_ASKS,
   example: {
-    lead: '12 in',
+    leadWanted: '12 in',
     diameter: '2',
     face: '1.5',
     hand: 'right',

@@ -40,7 +40,7 @@ export const TRAIN_BOXES: Readonly<Record<string, fc.Arbitrary<string>>> = {
   driverTeeth: pick('40', '35'),
   helix: pick('15', '30', '45', '8.5', `22°30'`),
   tableScrew: pick('4 TPI', '5 mm', '5 TPI'),
-  lead: pick('12 in', '18.849 in', '300 mm', '6 in'),
+  leadWanted: pick('12 in', '18.849 in', '300 mm', '6 in'),
   mate: pick('24', '36', '50'),
   lobes: pick('2.443 in 29; 2.493 in 47', '0.196 in 100', '0.5 in 25'),
 };
