@@ -70,6 +70,15 @@ function chuckRow(tool_id: number, chuck: Extract<ToolDetails, { kind: 'chuck' }
   return { tool_id, jaws: chuck.jaws, ...diameter, run_out_nm: runOut.nm, run_out_form: runOut.form, top_speed_rpm: chuck.topSpeedRpm };
 }
 
+const headRow = (tool_id: number, head: Extract<ToolDetails, { kind: 'head' }>): NewRow<'head'> => ({
+  tool_id,
+  turns: head.turns,
+  back_pin: head.backPin ? 1 : 0,
+  one_idler: head.oneIdler,
+  gears: JSON.stringify(head.gears ?? []),
+  reached: head.reached ? JSON.stringify(head.reached) : null,
+});
+
 /** Writes what a tool has by its kind. */
 export async function saveDetails(db: Executor, tool_id: number, details: ToolDetails, forms: ToolForms): Promise<void> {
   if (details.kind === 'cutter')
@@ -82,8 +91,7 @@ export async function saveDetails(db: Executor, tool_id: number, details: ToolDe
     if (circles.length > 0) await db.insertInto('plate_circle').values(circles).execute();
   }
   if (details.kind === 'head') {
-    const row = { tool_id, turns: details.turns, back_pin: details.backPin ? (1 as const) : (0 as const), one_idler: details.oneIdler };
-    await db.insertInto('head').values(row).execute();
+    await db.insertInto('head').values(headRow(tool_id, details)).execute();
   }
   if (details.kind === 'mandrel') await saveMandrel(db, tool_id, details, forms);
   if (details.kind === 'arbor') {

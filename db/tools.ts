@@ -45,7 +45,18 @@ function plateOf(base: Base, rows: readonly Row<'plate_circle'>[]): Plate {
   return { ...base, kind: 'plate', sides: sides.map((side) => rows.filter((row) => row.side === side).map((row) => row.holes)) };
 }
 
-const headOf = (base: Base, row: Row<'head'>): Head => ({ ...base, kind: 'head', turns: row.turns, backPin: row.back_pin === 1 });
+function headOf(base: Base, row: Row<'head'>): Head {
+  const gears = JSON.parse(row.gears) as number[];
+  return {
+    ...base,
+    kind: 'head',
+    turns: row.turns,
+    backPin: row.back_pin === 1,
+    ...(gears.length > 0 ? { gears } : {}),
+    ...(row.reached === null ? {} : { reached: JSON.parse(row.reached) as number[] }),
+    ...(row.one_idler === null ? {} : { oneIdler: row.one_idler }),
+  };
+}
 const arborOf = (base: Base, row: Row<'arbor'>): Arbor => ({ ...base, kind: 'arbor', diameter: row.diameter_nm as Length });
 const mandrelOf = (base: Base, row: Row<'mandrel'>, bore: Row<'bore'>): Mandrel => ({
   ...base,

@@ -5,6 +5,7 @@ import { routings } from './0003_routings.ts';
 import { records } from './0004_records.ts';
 import { blankFails } from './0005_blank_fails.ts';
 import { notesApart } from './0006_notes_apart.ts';
+import { headGears } from './0007_head_gears.ts';
 
 /** In the order of their names. Never edit one that has been released: add another. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -14,4 +15,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0004_records': records,
   '0005_blank_fails': blankFails,
   '0006_notes_apart': notesApart,
+  '0007_head_gears': headGears,
 };

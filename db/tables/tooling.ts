@@ -49,13 +49,18 @@ export interface PlateCircleTable {
   holes: number;
 }
 
-/** one_idler: which way the plate turns with a simple train and one idler, once tried. */
+/**
+ * one_idler: which way the plate turns with a simple train and one idler, once tried. gears: change gears, a JSON list; reached: circles
+ * that the back pin reaches, a JSON list, null while it has not been tried.
+ */
 export interface HeadTable {
   tool_id: number;
   kind: Generated<'head'>;
   turns: number;
   back_pin: Flag;
   one_idler: 'with' | 'against' | null;
+  gears: Generated<string>;
+  reached: string | null;
 }
 
 export interface MandrelTable {

@@ -27,8 +27,19 @@ export type Cutter = Tool & {
 };
 
 export type Plate = Tool & { readonly kind: 'plate'; readonly sides: readonly (readonly number[])[] };
-/** turns: turns of the crank for one turn of the spindle. */
-export type Head = Tool & { readonly kind: 'head'; readonly turns: number; readonly backPin: boolean };
+/**
+ * turns: turns of the crank for one turn of the spindle. reached: circles that the back pin reaches; left out while it has not been tried.
+ * gears: change gears that go on it, each physical gear once. oneIdler: which way its plate turns with a simple train and one idler, seen
+ * from the crank; null or left out while that has not been tried.
+ */
+export type Head = Tool & {
+  readonly kind: 'head';
+  readonly turns: number;
+  readonly backPin: boolean;
+  readonly reached?: readonly number[];
+  readonly gears?: readonly number[];
+  readonly oneIdler?: 'with' | 'against' | null;
+};
 export type Mandrel = Tool & { readonly kind: 'mandrel'; readonly bore: Bore; readonly holding: string; readonly runOut: Length | null };
 export type Arbor = Tool & { readonly kind: 'arbor'; readonly diameter: Length };
 /** topSpeedRpm: the maker's limit, if known. runOut: full indicator reading, if measured. */

@@ -1,5 +1,4 @@
 import { RecordChanged } from '../../db/changes.ts';
-import { oneIdlerOf } from '../../db/heads.ts';
 import { workThatWants } from '../../db/needs-again.ts';
 import type { ToolDetails, ToolForms } from '../../db/tool-details.ts';
 import { addTool, allTools, saveTool, type ToolLine, tool, toolsOfKind } from '../../db/tools.ts';
@@ -10,7 +9,7 @@ import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
 import { recordId } from '../record-id.ts';
 import { usualUnit } from '../settings/defaults.ts';
-import { type Db, type Result, show, type Visit } from '../visit.ts';
+import { type Result, show, type Visit } from '../visit.ts';
 import { type CommonValues, freshTyped, lendFields, toolFields, typedOfTool } from './forms.ts';
 import type { KindForm } from './kinds/kind-form.ts';
 import { formOfKind, KINDS, kindOf } from './kinds/kinds.ts';
@@ -96,11 +95,6 @@ export async function edit(visit: Visit): Promise<Result> {
   return show('tools/form', editView(kind, line, line.row.rev, unit, typedOfTool(kind, line, unit), {}));
 }
 
-/** What a head was once found to do is kept: its form does not ask for it. */
-async function withTried(db: Db, id: number, details: ToolDetails): Promise<ToolDetails> {
-  return details.kind === 'head' ? { ...details, oneIdler: await oneIdlerOf(db, id) } : details;
-}
-
 export async function save(visit: Visit): Promise<Result> {
   const line = await askedTool(visit);
   const { id } = line.row;
@@ -108,7 +102,7 @@ export async function save(visit: Visit): Promise<Result> {
   const unit = unitSent(visit.body);
   const read = readTool(visit.body, kind, unit);
   if (!read.ok) return show('tools/form', editView(kind, line, sentRev(visit), unit, read.typed, read.problems), 422);
-  const details = await withTried(visit.db, id, read.details);
+  const { details } = read;
   try {
     const row = await saveTool(visit.db, id, sentRev(visit), columns(kind, read.common, details), { details, forms: read.forms });
     return { go: to.tool(id), saved: `${row.name} is saved.${await settle(visit)}` };

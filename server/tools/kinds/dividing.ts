@@ -1,7 +1,8 @@
-import type { Plate } from '../../../lib/tooling/tooling.ts';
+import type { Head, Plate } from '../../../lib/tooling/tooling.ts';
 import { quoted, type Read, read, unread } from '../../../lib/values/read.ts';
-import { countField, type Field, readField, tickField } from '../../forms/field.ts';
+import { choiceField, countField, type Field, optional, readField, tickField } from '../../forms/field.ts';
 import type { ValuesOf } from '../../forms/form.ts';
+import { wheelsField } from '../../forms/wheels-field.ts';
 import { factView } from '../../sizes.ts';
 import { type Detailed, kindForm } from './kind-form.ts';
 
@@ -57,7 +58,33 @@ const headFields = () => ({
     unit: 'turns',
   }),
   backPin: tickField({ label: 'Has a back pin for compound indexing' }),
+  reached: { ...circlesField('Circles that the back pin reaches'), hint: 'As 20 33 49. Empty: not tried' },
+  gears: wheelsField('Change gears that go on it', 'For differential indexing, as 24x2, 28, 32, 40. Empty: none'),
+  oneIdler: optional(
+    choiceField<'with' | 'against'>({
+      label: 'Simple train, one idler: the plate turns',
+      hint: 'Try it once, seen from the crank. Empty: not tried',
+      choices: [
+        ['with', 'with the crank'],
+        ['against', 'against the crank'],
+      ],
+    }),
+  ),
 });
+
+type HeadTyped = ValuesOf<ReturnType<typeof headFields>>;
+const headDetails = ({ turns, backPin, reached, gears, oneIdler }: HeadTyped): Detailed => ({
+  ok: true,
+  details: {
+    ...{ kind: 'head', turns, backPin, oneIdler, gears },
+    ...(reached.length > 0 ? { reached } : {}),
+  },
+  forms: {},
+});
+const oneIdlerWords = (oneIdler: Head['oneIdler']): string => (oneIdler ? `turns the plate ${oneIdler} the crank` : 'not tried yet');
+
+const backPinWords = ({ backPin, reached }: Pick<Head, 'backPin' | 'reached'>): string =>
+  backPin ? `reaches ${reached ? `circles ${reached.join(', ')}` : 'not tried yet'}` : 'no';
 
 export const headForm = kindForm({
   kind: 'head',
@@ -66,14 +93,22 @@ export const headForm = kindForm({
   blunts: false,
   fields: headFields,
   fresh: { turns: '40' },
-  groups: [{ legend: 'How it divides', names: ['turns', 'backPin'] }],
-  details: (values) => ({ ok: true, details: { kind: 'head', ...values, oneIdler: null }, forms: {} }),
+  groups: [{ legend: 'How it divides', names: ['turns', 'gears', 'oneIdler', 'backPin', 'reached'] }],
+  details: headDetails,
   name: ({ turns }) => `Dividing head ${turns} to 1`,
-  typed: ({ tool }) => ({ turns: String(tool.turns), backPin: tool.backPin ? 'yes' : '' }),
+  typed: ({ tool }) => ({
+    turns: String(tool.turns),
+    backPin: tool.backPin ? 'yes' : '',
+    reached: tool.reached?.join(' ') ?? '',
+    gears: tool.gears?.join(', ') ?? '',
+    oneIdler: tool.oneIdler ?? '',
+  }),
   short: ({ turns, backPin }) => `${turns} to 1${backPin ? ', back pin' : ''}`,
   sizes: ({ tool }) => [
     factView('turns', 'Crank for one turn of the spindle', String(tool.turns), 'turns'),
-    factView('back-pin', 'Back pin', tool.backPin ? 'yes' : 'no'),
+    factView('gears', 'Change gears', tool.gears?.join(', ') ?? 'none'),
+    factView('one-idler', 'Simple train, one idler', oneIdlerWords(tool.oneIdler)),
+    factView('back-pin', 'Back pin', backPinWords(tool)),
   ],
   lacks: () => '',
 });

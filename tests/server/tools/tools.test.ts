@@ -31,7 +31,7 @@ const NO_5: Form = {
 const EVERY_KIND: Readonly<Record<string, Form>> = {
   cutter: NO_5,
   plate: { sizes: 'in', wear: 'sharp', side1: '15 16 17 18 19 20', side2: '21,23,27' },
-  head: { sizes: 'in', wear: 'sharp', turns: '40', backPin: 'yes' },
+  head: { sizes: 'in', wear: 'sharp', turns: '40', backPin: 'yes', reached: '20 33', gears: '24, 24, 40', oneIdler: 'with' },
   mandrel: { sizes: 'in', wear: 'sharp', bore: 'plain', boreDiameter: '3/4', holding: 'taper' },
   arbor: { sizes: 'in', wear: 'sharp', diameter: '7/8' },
   chuck: { sizes: 'in', wear: 'sharp', jaws: '3', diameter: '6 1/4', runOut: '0.002', topSpeed: '1200' },
@@ -43,7 +43,20 @@ describe('tools on record', () => {
     const added = await send(shop, `/tools/new/${kind}`, form);
     expect(added.statusCode).toBe(303);
     const edit = await bodyOf(`${at(added)}/edit`);
-    for (const name of ['side1', 'turns', 'boreDiameter', 'holding', 'jaws', 'runOut', 'topSpeed', 'stampedDepth', 'hole', 'diameter'])
+    for (const name of [
+      'side1',
+      'turns',
+      'reached',
+      'gears',
+      'boreDiameter',
+      'holding',
+      'jaws',
+      'runOut',
+      'topSpeed',
+      'stampedDepth',
+      'hole',
+      'diameter',
+    ])
       if (form[name] && name !== 'diameter') expect(typedIn(edit, name)).toBe(form[name]);
     if (form['diameter']) expect(edit).toContain(`value="${form['diameter']}"`);
     expect((await visit(shop, at(added))).statusCode).toBe(200);
