@@ -10,6 +10,7 @@ import { openShops } from '../../server/shops.ts';
 import { fillLarge } from './fill.ts';
 import { timePages } from './pages.ts';
 import { bareStart, coldStart } from './start.ts';
+import { benchTrains } from './trains.ts';
 
 /** Everything from one run on one machine: read the ratios, not the milliseconds. */
 const SIZE = { projects: 1_000, parts: 50_000, made: 500_000 };
@@ -61,6 +62,7 @@ async function benchStart(folder: string): Promise<void> {
 const folder = mkdtempSync(path.join(tmpdir(), 'backgear-bench-'));
 try {
   benchRatios();
+  benchTrains();
   await benchPages(folder);
   await benchStart(folder);
 } finally {
