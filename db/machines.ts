@@ -6,8 +6,13 @@ import { type Executor, type NewRow, type Row, together } from './executor.ts';
 import { formText, usualForm } from './forms.ts';
 import { makeFindable } from './search.ts';
 
-/** The shop's own machine as lib has it, with what only people read; feedForm: how its feeds were typed. */
-export type NewMachine = Omit<Machine, 'id'> & { readonly nose: string; readonly notes: string; readonly feedForm?: LengthForm };
+/** The shop's own machine as lib has it, with what only people read; feedForm: how its feeds were typed; quadrant: the boxes of its form, JSON. */
+export type NewMachine = Omit<Machine, 'id'> & {
+  readonly nose: string;
+  readonly notes: string;
+  readonly feedForm?: LengthForm;
+  readonly quadrant?: string;
+};
 export type MachineLine = { readonly row: Row<'machine'>; readonly machine: Machine };
 
 type DialColumns<N extends 'cross' | 'depth'> = Pick<Row<'machine'>, `${N}_reads` | `${N}_unit` | `${N}_division_nm` | `${N}_per_turn`>;
@@ -38,6 +43,7 @@ const rowFor = (machine: NewMachine): NewRow<'machine'> => ({
   screwed_nose: machine.screwedNose ? 1 : 0,
   nose: machine.nose,
   notes: machine.notes,
+  ...(machine.quadrant === undefined ? {} : { quadrant: machine.quadrant }),
 });
 
 async function saveSteps(db: Executor, machine_id: number, machine: NewMachine): Promise<void> {

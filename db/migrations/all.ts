@@ -6,6 +6,7 @@ import { records } from './0004_records.ts';
 import { blankFails } from './0005_blank_fails.ts';
 import { notesApart } from './0006_notes_apart.ts';
 import { headGears } from './0007_head_gears.ts';
+import { chartsAndQuadrants } from './0008_charts_and_quadrants.ts';
 
 /** In the order of their names. Never edit one that has been released: add another. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -16,4 +17,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0005_blank_fails': blankFails,
   '0006_notes_apart': notesApart,
   '0007_head_gears': headGears,
+  '0008_charts_and_quadrants': chartsAndQuadrants,
 };

@@ -31,7 +31,10 @@ export interface AssemblyTable {
   rev: Generated<number>;
 }
 
-/** sets: what its wheels set on the machine. pattern: a Gear without its teeth as JSON, to fill in forms with; nothing is worked from it. */
+/**
+ * sets: what its wheels set on the machine. chart: threads or feeds as typed, screw: what equal wheels cut, quadrant: the boxes of its form as typed, JSON.
+ * pattern: a Gear without its teeth as JSON, to fill in forms with; nothing is worked from it.
+ */
 export interface WheelSetTable {
   id: Generated<number>;
   assembly_id: number;
@@ -40,6 +43,9 @@ export interface WheelSetTable {
   pattern: string | null;
   notes: string;
   rev: Generated<number>;
+  chart: Generated<string>;
+  screw: Generated<string>;
+  quadrant: Generated<string>;
 }
 
 /** A place on a machine that must be filled. item_id null: missing. */

@@ -109,6 +109,7 @@ export interface MachineTable {
   notes: string;
   gone_on: string | null;
   rev: Generated<number>;
+  quadrant: Generated<string>;
 }
 
 export interface MachineSpeedTable {

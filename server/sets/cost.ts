@@ -37,7 +37,7 @@ function readyToCut({ places, shop: { cutters, arbors, convention } }: Bench): R
 }
 
 /** What lies there and runs with the set; a wheel with broken teeth stands for nothing. */
-const lyingThere = (bench: Bench): number[] =>
+export const lyingThere = (bench: Bench): number[] =>
   ofTheSet(bench)
     .filter(({ item, spare }) => item.state === 'fitted' || spare.condition.teeth !== 'broken')
     .map(({ spare }) => spare.gear.teeth);

@@ -12,12 +12,13 @@ import { conflictView } from '../forms/conflict.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { formsOf, patternOf, patternProblems, unitSent } from '../forms/gear-form.ts';
 import { sizesHidden, typedOfPattern } from '../forms/gear-typed.ts';
+import { quadrantText } from '../forms/quadrant-form.ts';
 import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { addWheels } from './add-wheels.ts';
 import { followPattern } from './follow-pattern.ts';
 import { addLinesPage, editSetPage, newSetPage } from './form-view.ts';
-import { countProblems, editSetFields, freshSet, lineFields, newSetFields, typedOfSet } from './forms.ts';
+import { chartProblems, countProblems, editSetFields, freshSet, lineFields, newSetFields, typedOfSet } from './forms.ts';
 
 type Where = { readonly machine: Row<'project'>; readonly all: readonly Row<'assembly'>[]; readonly unit: LengthUnit };
 
@@ -102,13 +103,18 @@ async function twoVersions(visit: Visit, yours: Typed): Promise<Result> {
 export async function save(visit: Visit): Promise<Result> {
   const { set, pattern: old, unit } = await found(visit);
   const read = readForm(visit.body, editSetFields(unit));
-  const problems = read.ok ? patternProblems(read.value) : read.problems;
+  const problems = read.ok ? { ...patternProblems(read.value), ...chartProblems(read.typed) } : read.problems;
   if (!read.ok || Object.keys(problems).length > 0)
     return show('sets/form', editSetPage({ ...set, rev: sentRev(visit) }, unit, { typed: read.typed, problems }), 422);
   const { name, sets, notes } = read.value;
+  const train = {
+    chart: (read.typed['chart'] ?? '').trim(),
+    screw: (read.typed['screw'] ?? '').trim(),
+    quadrant: quadrantText(read.typed),
+  };
   const pattern = patternOf(read.value);
   try {
-    await saveSet(visit.db, set.id, sentRev(visit), { name, sets, notes, pattern });
+    await saveSet(visit.db, set.id, sentRev(visit), { name, sets, notes, pattern, ...train });
   } catch (error) {
     if (error instanceof RecordChanged) return twoVersions(visit, read.typed);
     throw error;

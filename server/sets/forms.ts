@@ -6,9 +6,11 @@ import { fieldGroup } from '../forms/field-view.ts';
 import { type Problems, required, type Typed } from '../forms/form.ts';
 import { patternFields, wheelFaults } from '../forms/gear-form.ts';
 import { gearGroups } from '../forms/gear-typed.ts';
+import { QUADRANT_FIELDS, quadrantProblems, typedOfQuadrant } from '../forms/quadrant-form.ts';
 import { wheelsField } from '../forms/wheels-field.ts';
 import { assemblyChoice } from '../machines/forms.ts';
 import type { FieldGroup } from '../page.ts';
+import { screwField, threadsField } from '../sums/read-trains.ts';
 
 /** The two lines that fill a set, and what the wheels of the drawer have in common. */
 export const lineFields = {
@@ -58,7 +60,30 @@ export const newSetFields = (all: readonly Row<'assembly'>[], unit: LengthUnit) 
   ...notesFields,
 });
 
-export const editSetFields = (unit: LengthUnit) => ({ ...nameFields, ...patternFields(unit), ...notesFields });
+/** What the set is to cut, and on which screw. */
+const chartFields = {
+  chart: {
+    ...optional(threadsField({ label: 'Chart of the machine', hint: 'What its plate lists: 8 TPI, 11 1/2 TPI, 1.5 mm, 0.004 in' })),
+    kind: 'long text' as const,
+  },
+  screw: optional(screwField({ label: 'Lead screw', hint: 'What equal wheels cut: 4 TPI, 6 mm' })),
+};
+
+export const editSetFields = (unit: LengthUnit) => ({
+  ...nameFields,
+  ...patternFields(unit),
+  ...chartFields,
+  ...QUADRANT_FIELDS,
+  ...notesFields,
+});
+
+/** A chart wants its screw, and a quadrant all that decides whether a train stands. */
+export const chartProblems = (typed: Typed): Problems => ({
+  ...((typed['chart'] ?? '').trim() !== '' && (typed['screw'] ?? '').trim() === ''
+    ? { screw: 'A chart wants the screw: type what equal wheels cut, as 4 TPI or 6 mm.' }
+    : {}),
+  ...quadrantProblems(typed),
+});
 
 /** What stands in a fresh form. */
 export const freshSet: Typed = { sets: 'threads', newAssembly: 'Change gears', system: 'full-14.5', body: 'unknown', ...USUAL };
@@ -83,6 +108,14 @@ export const editSetGroups = (unit: LengthUnit, typed: Typed, problems: Problems
   ...gearGroups(typed, problems, unit, false).map((group, at) =>
     at === 0 ? { ...group, hint: 'Wheels that still stand as the pattern had them follow it; those changed by themselves stay.' } : group,
   ),
+  {
+    ...fieldGroup('What it is to cut', chartFields, typed, problems),
+    hint: 'Each line is then marked exact, near or lost with the wheels that lie there.',
+  },
+  {
+    ...fieldGroup('Quadrant', QUADRANT_FIELDS, typed, problems),
+    hint: 'Measured once: whether a train can stand is then known before anything is fetched.',
+  },
   fieldGroup('', notesFields, typed, problems),
 ];
 
@@ -96,4 +129,11 @@ export function countProblems(pattern: Omit<Gear, 'teeth'>, { belongs, drawer }:
   return { ...(wrong ? { belongs: wrong } : {}), ...(odd ? { drawer: odd } : {}) };
 }
 
-export const typedOfSet = (row: Row<'wheel_set'>): Typed => ({ name: row.name, sets: row.sets, notes: row.notes });
+export const typedOfSet = (row: Row<'wheel_set'>): Typed => ({
+  name: row.name,
+  sets: row.sets,
+  notes: row.notes,
+  chart: row.chart,
+  screw: row.screw,
+  ...typedOfQuadrant(row.quadrant),
+});

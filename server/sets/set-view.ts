@@ -8,6 +8,7 @@ import type { FormView, LinkView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import { type Bench, isMissing } from './bench.ts';
 import { blankView } from './blanks-view.ts';
+import { chartOfSet } from './chart.ts';
 import type { SetChoice } from './choice.ts';
 import type { SetCost } from './cost.ts';
 import type { BlanksView, CostView } from './view-model.ts';
@@ -108,7 +109,13 @@ function costView(cost: SetCost | null): CostView | null {
 
 const waysOn = ({ bench: { set } }: SetShown): LinkView[] => [
   { says: 'Add wheels that belong, or that lie in the drawer', href: to.setWheels(set.id) },
-  { says: 'Change the set: name, pattern, notes', href: to.setEdit(set.id) },
+  {
+    says:
+      set.chart === ''
+        ? 'Type the machine’s chart of threads or feeds, and its quadrant'
+        : 'Change the set: name, pattern, chart, quadrant, notes',
+    href: to.setEdit(set.id),
+  },
 ];
 
 /** Once several wheels are being made: what they share. */
@@ -145,6 +152,7 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
     wheels: any ? wheelsTable(bench, choice) : null,
     cost: costView(cost),
     blanks: blanksView(shown),
+    chart: chartOfSet(bench),
     notes: trusted ? set.notes : '',
     links: [...sharing(bench), ...(trusted ? waysOn(shown) : [])],
   };

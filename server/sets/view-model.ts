@@ -1,4 +1,5 @@
 import type { AnswerView, CautionView, DrawingView, EmptyView, FigureView, FormView, LinkView, Page, TableView } from '../page.ts';
+import type { ChartView } from './chart.ts';
 
 /** A missing wheel: what it would be cut from, drawn and figured, and every spare held against it. */
 export type BlankView = {
@@ -34,6 +35,8 @@ export interface SetViews {
     wheels: TableView | null;
     cost: CostView | null;
     blanks: BlanksView | null;
+    /** Threads, feeds or leads that the machine's chart lists, with today's drawer. */
+    chart: ChartView | null;
     notes: string;
     links: readonly LinkView[];
   };

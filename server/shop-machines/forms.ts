@@ -5,6 +5,7 @@ import { type LengthForm, printShort } from '../../lib/values/print.ts';
 import { choiceField, countField, noteField, numberField, optional, textField, tickField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import { type Problems, required, type Typed, type ValuesOf } from '../forms/form.ts';
+import { NO_QUADRANT, QUADRANT_FIELDS, QUADRANT_NAMES, quadrantProblems, quadrantText, typedOfQuadrant } from '../forms/quadrant-form.ts';
 import type { FieldGroup } from '../page.ts';
 import { feedsField, speedsField } from './number-line.ts';
 
@@ -70,12 +71,19 @@ export const machineFields = (unit: LengthUnit) => ({
   depthPerTurn: depth.perTurn,
   nose: textField({ label: 'Spindle nose', hint: 'Thread, taper or cam as known', most: 80 }),
   screwedNose: tickField({ label: 'Screwed nose: the chuck screws on' }),
+  ...QUADRANT_FIELDS,
   notes: noteField({ label: 'Notes' }),
 });
 
 export type MachineValues = ValuesOf<ReturnType<typeof machineFields>>;
 
-export const freshMachine = (unit: LengthUnit): Typed => ({ kind: 'lathe', feedsPer: 'turn', crossUnit: unit, depthUnit: unit });
+export const freshMachine = (unit: LengthUnit): Typed => ({
+  ...NO_QUADRANT,
+  kind: 'lathe',
+  feedsPer: 'turn',
+  crossUnit: unit,
+  depthUnit: unit,
+});
 
 type DialTyped = {
   readonly reads: Dial['reads'] | null;
@@ -112,7 +120,8 @@ function dialProblems({ reads, unit, division, perTurn }: DialTyped, name: 'cros
   return { [`${name}Division`]: says };
 }
 
-export const machineProblems = (values: MachineValues): Problems => ({
+export const machineProblems = (values: MachineValues, typed: Typed): Problems => ({
+  ...quadrantProblems(typed),
   ...dialProblems(crossOf(values), 'cross'),
   ...dialProblems(depthOf(values), 'depth'),
 });
@@ -121,7 +130,8 @@ const dialOf = ({ reads, unit, division, perTurn }: DialTyped): Dial | null =>
   reads === null || division === null || perTurn === null ? null : { reads, unit, division: ofUnit(division, unit), perTurn };
 
 /** The machine that was typed, once machineProblems has found none. */
-export const machineOf = (values: MachineValues): NewMachine => ({
+export const machineOf = (values: MachineValues, typed: Typed): NewMachine => ({
+  quadrant: quadrantText(typed),
   name: values.name,
   kind: values.kind,
   speedsRpm: values.speeds,
@@ -156,6 +166,7 @@ export function typedOfShopMachine({ row, machine }: MachineLine, form: LengthFo
     ...dialTyped('depth', machine.depthDial, unit),
     nose: row.nose,
     screwedNose: row.screwed_nose === 1 ? 'yes' : '',
+    ...typedOfQuadrant(row.quadrant),
     notes: row.notes,
   };
 }
@@ -180,6 +191,11 @@ export function machineGroups(unit: LengthUnit, typed: Typed, problems: Problems
       'Depth dial',
       DIAL.map((name) => `depth${name}`),
       'On a mill: the knee, or what sets the depth of cut.',
+    ),
+    group(
+      'Quadrant of the change wheels',
+      QUADRANT_NAMES,
+      'Measured once: whether a train can stand is then known before anything is fetched.',
     ),
     group('Spindle', ['nose', 'screwedNose', 'notes']),
   ];

@@ -36,14 +36,14 @@ function readMachine(visit: Visit) {
   const unit = unitSent(visit.body);
   const read = readForm(visit.body, machineFields(unit));
   if (!read.ok) return { ...read, unit };
-  const problems = machineProblems(read.value as MachineValues);
+  const problems = machineProblems(read.value as MachineValues, read.typed);
   return Object.keys(problems).length > 0 ? { ok: false as const, problems, typed: read.typed, unit } : { ...read, unit };
 }
 
 export async function add(visit: Visit): Promise<Result> {
   const read = readMachine(visit);
   if (!read.ok) return show('shop-machines/form', newView(read.unit, read.typed, read.problems), 422);
-  const row = await addMachine(visit.db, machineOf(read.value));
+  const row = await addMachine(visit.db, machineOf(read.value, read.typed));
   await refreshAllStale(visit.db);
   return { go: to.shopMachine(row.id), saved: `${row.name} is on record.` };
 }
@@ -69,7 +69,7 @@ export async function save(visit: Visit): Promise<Result> {
   const read = readMachine(visit);
   if (!read.ok) return show('shop-machines/form', editView(line, sentRev(visit), read.unit, read.typed, read.problems), 422);
   try {
-    const row = await saveMachine(visit.db, id, sentRev(visit), machineOf(read.value));
+    const row = await saveMachine(visit.db, id, sentRev(visit), machineOf(read.value, read.typed));
     await refreshAllStale(visit.db);
     return { go: to.shopMachine(id), saved: `${row.name} is saved.` };
   } catch (error) {

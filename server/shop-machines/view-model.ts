@@ -7,6 +7,7 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { conflictView } from '../forms/conflict.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
+import { typedOfQuadrant } from '../forms/quadrant-form.ts';
 import { formMark } from '../once.ts';
 import type {
   ButtonView,
@@ -202,6 +203,14 @@ function buttonsOf(line: MachineLine, usual: Usual): ButtonView[] {
 const feedWords = ({ machine }: MachineLine, form: LengthForm | null): string =>
   form ? machine.feeds.map((feed) => printShort(inUnit(feed, form.unit), 5)).join('  ') : '';
 
+/** The quadrant as it was typed, where it has been measured. */
+function quadrantWords({ row }: MachineLine): FigureView[] {
+  const typed = typedOfQuadrant(row.quadrant);
+  if (!typed['between']) return [];
+  const says = `${typed['between']} between the shafts; slots ${typed['slots']}; ${typed['wheelPitch']}`;
+  return [{ ...factView('quadrant', 'Quadrant', says), words: true }];
+}
+
 function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {
   const { machine } = line;
   const [speeds, feeds] = [machine.speedsRpm.map((rpm) => printShort(rpm, 2)).join('  '), feedWords(line, form)];
@@ -214,6 +223,7 @@ function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {
     inWords('feeds', 'Feeds', feeds, `${form?.unit ?? 'in'} a ${machine.feedsPer}`),
     ...dialFigures('cross', 'Cross-slide', machine.crossDial),
     ...dialFigures('depth', 'Depth', machine.depthDial),
+    ...quadrantWords(line),
   ];
 }
 

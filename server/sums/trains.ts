@@ -1,7 +1,6 @@
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { trainDrawing } from '../../lib/drawing/train-drawing.ts';
 import { wheelsOnShafts } from '../../lib/drawing/train-layout.ts';
-import { readPitch } from '../../lib/gears/pitch.ts';
 import { approximationsAnswer } from '../../lib/trains/approximations.sums.ts';
 import { arrangementsOf, shaftsOf } from '../../lib/trains/arrangements.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
@@ -11,18 +10,9 @@ import { type Target, targetOf } from '../../lib/trains/target.ts';
 import { transposingAnswer } from '../../lib/trains/transposing.sums.ts';
 import { exactNumber, quoted, type Read, read, unread } from '../../lib/values/read.ts';
 import { choiceField, countField, numberField, optional, readField } from '../forms/field.ts';
-import { size, sizeIfKnown, unitOf } from './asks.ts';
-import {
-  mountedField,
-  quadrantOf,
-  screwField,
-  slotsField,
-  swingField,
-  threadField,
-  threadsField,
-  trainDrawerField,
-  turnsField,
-} from './read-trains.ts';
+import { NO_QUADRANT, QUADRANT_FIELDS, quadrantOf } from '../forms/quadrant-form.ts';
+import { size, unitOf } from './asks.ts';
+import { mountedField, screwField, threadField, threadsField, trainDrawerField } from './read-trains.ts';
 import { sum } from './sum.ts';
 
 const drawerField = trainDrawerField({ label: 'Wheels in the drawer', hint: 'As they lie there: 20x2, 25-60 step 5, 127' });
@@ -47,17 +37,6 @@ const upToField = choiceField({
   ],
 });
 
-const QUADRANT_ASKS = {
-  between: sizeIfKnown({ label: 'Between the fixed shafts', hint: 'Middle to middle', most: 60 }),
-  slots: slotsField,
-  swing: swingField,
-  collar: sizeIfKnown({ label: 'Collars of the studs, diameter', most: 10 }),
-  widest: sizeIfKnown({ label: 'Widest wheel under the cover', most: 60 }),
-  abreast: optional(countField({ label: 'Wheels side by side on a stud', limits: { least: 1, most: 3 } })),
-  wheelPitch: optional(readField({ label: 'Pitch of the wheels', hint: 'As 16 DP or module 1.5', read: readPitch })),
-  lastTurns: turnsField,
-};
-const NO_QUADRANT = { between: '', slots: '', swing: '', collar: '', widest: '', abreast: '', wheelPitch: '', lastTurns: 'either' };
 const ENDS = { first: 'spindle', last: 'screw' };
 
 /** A train as set up, or in a row where no quadrant is known. */
@@ -109,7 +88,7 @@ const changeGearsSum = sum({
     upTo: upToField,
     over: size({ label: 'Length that matters', hint: 'Over which the error is told' }),
     mounted: mountedField,
-    ...QUADRANT_ASKS,
+    ...QUADRANT_FIELDS,
   },
   example: {
     thread: '1.75 mm',
