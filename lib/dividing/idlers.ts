@@ -16,7 +16,7 @@ export function idlersFor(setting: Pick<DifferentialSetting, 'plateTurns' | 'tra
   return setting.train.drivers.length === 1 ? (alike ? 1 : 2) : alike ? 0 : 1;
 }
 
-export const idlerWords = (idlers: number): string => (idlers === 0 ? 'no idler' : idlers === 1 ? 'one idler' : `${idlers} idlers`);
+export const idlerWords = (idlers: number): string => (['no idler', 'one idler', 'two idlers'] as const)[idlers] ?? `${idlers} idlers`;
 
 /** The idlers in words; both while the head has not been tried. */
 export function idlersSay(setting: Pick<DifferentialSetting, 'plateTurns' | 'train'>, oneIdler: OneIdler): string {
@@ -32,4 +32,14 @@ export function trainWords({ drivers, driven }: DifferentialSetting['train']): s
   return drivers.length === 1
     ? `${spindle} on the spindle, ${first} on the plate’s shaft`
     : `${spindle} on the spindle drives ${first} on the stud; with it ${onStud} drives ${second} on the plate’s shaft`;
+}
+
+const WORDS =
+  /^(\d+) on the spindle(?:, (\d+) on the plate’s shaft| drives (\d+) on the stud; with it (\d+) drives (\d+) on the plate’s shaft)$/;
+
+/** The gears that were put into words by trainWords; null for any other words. */
+export function trainFrom(words: string): DifferentialSetting['train'] | null {
+  const [, spindle, plate, first, onStud, second] = WORDS.exec(words) ?? [];
+  if (plate !== undefined) return { drivers: [Number(spindle)], driven: [Number(plate)] };
+  return second === undefined ? null : { drivers: [Number(spindle), Number(onStud)], driven: [Number(first), Number(second)] };
 }

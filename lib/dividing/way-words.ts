@@ -1,5 +1,7 @@
+import type { Figure, Value } from '../figure/figure.ts';
 import { printMove } from '../figure/print-value.ts';
 import { type CompoundMove, compoundHoles } from './compound.formulas.ts';
+import { figuresFrom } from './index-figure.ts';
 import { landingHole, sectorHoles } from './plain.formulas.ts';
 import type { Way } from './ways.ts';
 import { whereOn } from './where-on.ts';
@@ -36,4 +38,17 @@ export function holesAt(n: number, way: Way): readonly number[] {
   if (way.method !== 'compound') return [landingHole(n, way.move)];
   const { front, back } = compoundHoles(n, way.move);
   return [front, back];
+}
+
+const figure = figuresFrom('F. D. Jones, Milling Machines Part II (1912), compound indexing');
+
+/** Both moves of a compound setting as figures of their own. back is told as it is gone: with the crank, or back. */
+export function movesOf({ front, frontCircle, back, backCircle }: CompoundMove): Record<'crank' | 'back', Figure> {
+  const move = (spaces: number, circle: number): Value => ({
+    move: { turns: Math.floor(spaces / circle), spaces: spaces % circle, circle },
+  });
+  return {
+    crank: figure('First the crank alone', 'x', move(front, frontCircle)),
+    back: figure(back > 0 ? 'Then plate and crank, the same way' : 'Then plate and crank, back', 'y', move(Math.abs(back), backCircle)),
+  };
 }

@@ -6,7 +6,7 @@ import { countMade } from './differential.formulas.ts';
 import { idlersSay, type OneIdler, plateWay, trainWords } from './idlers.ts';
 import { count, figuresFrom, given } from './index-figure.ts';
 import { nearestAnswer } from './nearest.sums.ts';
-import { turnsPerDivision } from './plain.formulas.ts';
+import { sectorHoles, turnsPerDivision } from './plain.formulas.ts';
 import { METHOD, moveWords, placeWords, sectorsOf } from './way-words.ts';
 import { wayCautions } from './ways.cautions.ts';
 import { directionTable, inTurns, landingTable, waysTable, wouldTable } from './ways.tables.ts';
@@ -75,7 +75,7 @@ export function dividingWays(asked: WaysAsked): Answer<WaysKey> {
   check(asked);
   const ways = waysAsked(asked);
   const [way] = ways;
-  return way ? found(asked, way, ways) : refused(asked);
+  return way ? wayAnswer(asked, way, ways) : refused(asked);
 }
 
 const NAMES: Readonly<Record<WaysKey, readonly [string, string]>> = {
@@ -102,8 +102,21 @@ const t = (turns: Ratio) => given('t', 'turns of the crank for one move', { rati
 
 const NO_GEARS = 'none: the plate stands still';
 
-function found(asked: WaysAsked, way: Way, ways: readonly Way[]): Answer<WaysKey> {
-  const { spaces, holes } = sectorsOf(way);
+/** Spaces and holes as counts where there is one sector to set, in words where there are two or none. */
+function sectorFigures(way: Way): Record<'sector' | 'sectorHoles', Figure> {
+  if (way.method === 'compound' || way.move.spaces === 0) {
+    const { spaces, holes } = sectorsOf(way);
+    return { sector: told('sector', spaces), sectorHoles: told('sectorHoles', holes) };
+  }
+  const { spaces } = way.move;
+  return {
+    sector: figure(NAMES.sector[0], NAMES.sector[1], count(spaces, 'spaces')),
+    sectorHoles: figure(NAMES.sectorHoles[0], NAMES.sectorHoles[1], count(sectorHoles(spaces), 'holes')),
+  };
+}
+
+/** What is to be said of one way. ways: all that work, for the table of them. Example as dividingWays. */
+export function wayAnswer(asked: WaysAsked, way: Way, ways: readonly Way[] = [way]): Answer<WaysKey> {
   const [name, symbol] = NAMES.crank;
   const crank =
     way.method === 'compound'
@@ -113,8 +126,7 @@ function found(asked: WaysAsked, way: Way, ways: readonly Way[]): Answer<WaysKey
     figures: {
       method: told('method', METHOD[way.method]),
       crank,
-      sector: told('sector', spaces),
-      sectorHoles: told('sectorHoles', holes),
+      ...sectorFigures(way),
       ...gearFigures(asked, way),
       proof: proofFigure(asked, way),
       nearest: told('nearest', 'not needed: exact'),

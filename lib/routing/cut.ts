@@ -14,6 +14,7 @@ import { materialCautions } from './material-words.ts';
 import { cuttingMinutes, cuttingTime, millSpeed, roundsOf } from './mill-speeds.ts';
 import { MINUTES } from './minutes.data.ts';
 import type { PlannedOperation } from './operation.ts';
+import { crankFigures } from './plate-and-sector.ts';
 import { lengthRead, type Standing, standing, withFrom } from './readings.ts';
 import { roughDepth } from './rough.formulas.ts';
 import { cuttingNeeds, outsideNow } from './set-up-head.ts';
@@ -129,7 +130,6 @@ function roughFigures(job: Job, depth: Standing): Record<string, Figure> {
 export function rough(job: Job, after: string): PlannedOperation {
   const [depth, rounds, speed] = [depthOf(job).now, roundsOf(job), millSpeed(job)];
   const time = cuttingTime(job, { operation: 'rough', depth: depth.length, rounds })?.figures;
-  const crank = job.dividing.answer?.figures.crank;
   return operation({
     key: 'rough',
     title: `Rough all round${rounds > 1 ? `, ${rounds} times` : ''}`,
@@ -141,7 +141,7 @@ export function rough(job: Job, after: string): PlannedOperation {
       ...(rounds > 1 ? ['Coarse teeth in steel: go round twice, half of it each time.'] : []),
     ],
     figures: {
-      ...(crank ? { crank } : {}),
+      ...crankFigures(job),
       ...roughFigures(job, depth),
       ...speed.figures,
       ...(time ? { cutTime: time.cutTime, roughTime: { ...time.gearTime, name: 'Time of roughing all round' } } : {}),
@@ -227,7 +227,6 @@ export function firstSpan(job: Job, after: string): PlannedOperation {
 export function finish(job: Job, after: string): PlannedOperation {
   const [depth, speed] = [depthOf(job).now, millSpeed(job)];
   const time = cuttingTime(job, { operation: 'finish', depth: depth.length, rounds: 1 })?.figures;
-  const crank = job.dividing.answer?.figures.crank;
   return operation({
     key: 'finish',
     title: 'Finish all round at one setting',
@@ -238,7 +237,7 @@ export function finish(job: Job, after: string): PlannedOperation {
       'Left for a while: look at tooth and hole on the sheet before cutting on.',
     ],
     figures: {
-      ...(crank ? { crank } : {}),
+      ...crankFigures(job),
       ...speed.figures,
       ...(time ? { cutTime: time.cutTime, finishTime: { ...time.gearTime, name: 'Time of finishing all round' } } : {}),
     },

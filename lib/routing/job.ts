@@ -43,7 +43,7 @@ export function jobOf(asked: PlanAsked): Job {
   const { wanted, shop, readings } = asked;
   const gear: Gear = { ...wanted.gear, bore: boreOf(asked) };
   const unit = unitOfPitch(gear.pitch);
-  const dividing = chosenDividing(gear.teeth, shop, asked.circle);
+  const dividing = chosenDividing(gear.teeth, shop, asked.circle, gear.helix !== null);
   return {
     wanted,
     gear,

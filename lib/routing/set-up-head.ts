@@ -1,6 +1,7 @@
 import type { Candidate } from '../cutters/choice.ts';
 import { holeWords } from '../cutters/describe.ts';
 import type { Caution, Figure, From } from '../figure/figure.ts';
+import { printFigure } from '../figure/print-value.ts';
 import { pitchDiameter, toothOf } from '../gears/tooth.ts';
 import { CENTRAL_ENOUGH_IN, centralMove, centralProof } from '../turning/centering.sums.ts';
 import { CUTTER_RIM_RUN_OUT_IN, MANDREL_RUN_OUT_IN } from '../turning/limits.data.ts';
@@ -151,30 +152,14 @@ export function cutterCentral(job: Job, after: string): PlannedOperation {
   });
 }
 
-/** Plate, circle, sector; by the sum, or in words while there is no plate. */
-export function plateAndSector(job: Job, after: readonly string[]): PlannedOperation {
-  const { answer, at, needs, head } = job.dividing;
-  const figures: Record<string, Figure> = answer
-    ? { ...answer.figures }
-    : { crank: notKnown('Crank for one division', 'm', 'no index plate is on record', job.unit) };
-  return operation({
-    key: 'plate',
-    title: 'Plate, circle and sector',
-    setUp: job.mill,
-    steps: [
-      at.plate ? `${at.plate.name} on ${head.name}.` : `A plate that serves on ${head.name}.`,
-      'Pin in the circle given. Set the sector by spaces: the hole that the pin stands in is not one of them.',
-      'Turn one way only. Gone past: back beyond the lash, then up to the hole again.',
-    ],
-    figures,
-    needs,
-    cautions: answer ? answer.cautions.filter(({ weight }) => weight !== 'note') : [CAUTIONS.dividing],
-    minutes: MINUTES.plate,
-    after,
-    ...(answer?.says && !at.plate
-      ? { cautions: [{ name: 'No circle serves', says: answer.says, weight: 'danger' as const, about: 'crank' }] }
-      : {}),
-  });
+/** What the count of the nicks tells when gears turn the plate. */
+function countNicks({ gear, dividing: { way, answer } }: Job): readonly string[] {
+  const figures = (answer?.figures ?? {}) as Readonly<Record<string, Figure>>;
+  if (way?.method !== 'differential' || !figures['ifWrong'] || !figures['ifLocked']) return [];
+  const [wrong, locked] = [figures['ifWrong'], figures['ifLocked']].map((figure) => printFigure(figure).text);
+  return [
+    `Count the nicks: ${gear.teeth} is right. ${wrong}: the plate turned the wrong way, one idler more or less. ${locked}: the plate was left locked.`,
+  ];
 }
 
 function nickFigures({ gear, unit }: Job): Record<string, Figure> {
@@ -194,7 +179,7 @@ export const nick = (job: Job, after: readonly string[]): PlannedOperation =>
     key: 'nick',
     title: `Nick all ${job.gear.teeth} and one more`,
     setUp: job.mill,
-    steps: [...standsTo(job), ...trialNickSteps(job.gear.teeth)],
+    steps: [...standsTo(job), ...trialNickSteps(job.gear.teeth), ...countNicks(job)],
     figures: nickFigures(job),
     needs: cuttingNeeds(job),
     cautions: [CAUTIONS.dividing, CAUTIONS.milling, ...materialCautions(job.material)],

@@ -43,17 +43,18 @@ export const inChuck = (lathe: Machine | null, jaws: number): SetUp => ({
   says: `${where(lathe, 'Lathe')}: ${jaws}-jaw chuck`,
 });
 
-/** What stands on the mill while teeth are cut. plate and side: null while no circle is chosen. */
+/** What stands on the mill while teeth are cut. plate and side: null while no circle is chosen. gears: from spindle to plate, in words; '' without. */
 export type Dividing = {
   readonly turns: number;
   readonly headName: string;
   readonly plate: { readonly id: number; readonly name: string; readonly side: number } | null;
+  readonly gears: string;
 };
 
 /** Dividing head, mandrel and plate on the mill: parts that differ only in circle, sector and cutter share it. */
-export const onTheHead = (mill: Machine | null, bore: Bore | null, { turns, headName, plate }: Dividing): SetUp => ({
-  key: keyOf('mill', mill, `head ${turns}`, boreKey(bore), plate ? `plate ${plate.id} side ${plate.side}` : 'no plate'),
+export const onTheHead = (mill: Machine | null, bore: Bore | null, { turns, headName, plate, gears }: Dividing): SetUp => ({
+  key: keyOf('mill', mill, `head ${turns}`, boreKey(bore), plate ? `plate ${plate.id} side ${plate.side}` : 'no plate', gears),
   place: 'mill',
   machineId: mill?.id ?? null,
-  says: `${where(mill, 'Mill')}: ${headName}, ${plate ? plate.name : 'no plate that serves'}, on the ${mandrelWords(bore)}`,
+  says: `${where(mill, 'Mill')}: ${headName}, ${plate ? plate.name : 'no plate that serves'}${gears ? `, geared (${gears})` : ''}, on the ${mandrelWords(bore)}`,
 });

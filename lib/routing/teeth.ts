@@ -2,7 +2,8 @@ import { finish, firstSpan, rough, touch } from './cut.ts';
 import { finishPhase } from './finish.ts';
 import type { Job } from './job.ts';
 import type { PlannedOperation } from './operation.ts';
-import { cutterCentral, cutterOnArbor, lineUp, nick, plateAndSector } from './set-up-head.ts';
+import { plateAndSector } from './plate-and-sector.ts';
+import { cutterCentral, cutterOnArbor, lineUp, nick } from './set-up-head.ts';
 
 /** From the turned blank to the record, the same for every way. */
 export const teethPhases = (job: Job): readonly PlannedOperation[] => [
