@@ -44,8 +44,9 @@ export function approximations(target: Target, most: number): Approximation[] {
     for (let k = from; k <= quotient; k++) {
       const next: Pair = [k * last[0] + before[0], k * last[1] + before[1]];
       if (next[0] > BigInt(most) || next[1] > BigInt(most)) return found;
-      if (next[0] === 0n || next[1] === 0n || (least && !nearer(next, least, target))) continue;
+      if (next[1] === 0n || (least && !nearer(next, least, target))) continue;
       least = next;
+      if (next[0] === 0n) continue;
       found.push(approximation(next, k === quotient, target));
     }
     [before, last] = [last, [quotient * last[0] + before[0], quotient * last[1] + before[1]]];

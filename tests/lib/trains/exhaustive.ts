@@ -37,7 +37,7 @@ export function everyBest(wheels: readonly number[], perSide: number, num: bigin
 function lowestText([top, bottom]: readonly [bigint, bigint]): string {
   let [x, y] = [top, bottom];
   while (y !== 0n) [x, y] = [y, x % y];
-  return x === 0n ? '0' : `${top / x}/${bottom / x}`;
+  return `${top / x}/${bottom / x}`;
 }
 
 export const trainText = (drivers: readonly number[], driven: readonly number[]): string =>

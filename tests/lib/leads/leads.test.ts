@@ -1,0 +1,170 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError } from '../../../lib/figure/domain-error.ts';
+import { camAnswer } from '../../../lib/leads/cam.sums.ts';
+import { type HelicalAsked, helicalAnswer } from '../../../lib/leads/helical.sums.ts';
+import { errorAcrossFace } from '../../../lib/leads/lead.formulas.ts';
+import { leadAnswer } from '../../../lib/leads/lead.sums.ts';
+import { exactWith } from '../../../lib/leads/lead-trains.ts';
+import { screwCuttingAnswer } from '../../../lib/leads/screw-cutting.sums.ts';
+import { dialUse, startShift, threadsToMatch } from '../../../lib/leads/thread-dial.formulas.ts';
+import { degrees } from '../../../lib/values/angle.ts';
+import { inches } from '../../../lib/values/length.ts';
+import { ratio } from '../../../lib/values/ratio.ts';
+
+const SYSTEM = { name: '14½° full involute', angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
+const HEAD_WHEELS = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
+const HEAD = { turns: 40, screw: [1, 4], drive: 'worm' } as const;
+const ASKED: HelicalAsked = {
+  gear: { teeth: 24, pitch: { kind: 'DP', size: [8, 1] }, system: SYSTEM },
+  helix: 30,
+  hand: 'right',
+  face: inches(1),
+  machine: HEAD,
+  wheels: HEAD_WHEELS,
+  upTo: 4,
+};
+const number = (value: unknown): number => (value as { number: number }).number;
+
+describe('helicalAnswer', () => {
+  it('works 24 teeth of 8 DP at 30°: diameter, lead, virtual count by hand', () => {
+    const { figures } = helicalAnswer(ASKED);
+    expect(number(figures.diameter.value)).toBeCloseTo(3 / Math.cos(Math.PI / 6), 9);
+    expect(number(figures.lead.value)).toBeCloseTo(24 * (Math.PI / 8) * 2, 9);
+    expect(number(figures.virtual.value)).toBeCloseTo(24 / Math.cos(Math.PI / 6) ** 3, 9);
+    expect(figures.virtual.note).toContain('No. 3');
+  });
+
+  it('drifts across the face as a helix walked in a thousand steps does', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 8, noNaN: true }),
+        fc.double({ min: 0.2, max: 4, noNaN: true }),
+        fc.double({ min: 3, max: 60, noNaN: true }),
+        (d, F, L) => {
+          const L1 = L * 1.003;
+          let apart = 0;
+          for (let n = 0; n < 1000; n++) apart += (F / 1000) * ((Math.PI * d) / L1 - (Math.PI * d) / L);
+          expect(errorAcrossFace(d, F, L, L1)).toBeCloseTo(apart, 9);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  it('says that the mate cancels only where the same wheels give it the same angle', () => {
+    const mate = (teeth: number) => helicalAnswer({ ...ASKED, mate: teeth }).cautions.find(({ name }) => name === 'Mate')?.says ?? '';
+    expect(mate(24)).toContain('the drift cancels');
+    expect(mate(48)).toContain('The same wheels would serve only a mate of 24');
+  });
+
+  it('refuses straight teeth, and says so of an empty drawer', () => {
+    expect(() => helicalAnswer({ ...ASKED, helix: 0 })).toThrow(/no lead/);
+    expect(() => helicalAnswer({ ...ASKED, helix: 89 })).toThrow(DomainError);
+    expect(helicalAnswer({ ...ASKED, wheels: [] }).says).toContain('fewer than two wheels');
+    expect(helicalAnswer({ ...ASKED, wheels: [40, 40] }).figures.train.value).toEqual({ ratio: [1, 1] });
+  });
+
+  it('warns of short leads, and of the worm taken out', () => {
+    const lead = (typed: readonly [number, number], drive: 'worm' | 'direct') =>
+      leadAnswer({
+        lead: { says: '', size: typed, pi: 0 },
+        diameter: inches(1),
+        face: inches(1),
+        hand: 'left',
+        machine: { ...HEAD, drive },
+        wheels: HEAD_WHEELS,
+        upTo: 4,
+      }).cautions.map(({ name }) => name);
+    expect(lead([1, 1], 'worm')).toContain('Short lead');
+    expect(lead([1, 2], 'worm')).toContain('Out of reach');
+    expect(lead([1, 4], 'direct')).toContain('Worm out');
+    expect(lead([12, 1], 'worm')).not.toContain('Short lead');
+  });
+});
+
+describe('exactWith', () => {
+  it('names the missing wheel that would make a lead exact, and none where it is exact already', () => {
+    const lead = { says: '', size: ratio(370, 24), pi: 0 } as const;
+    expect(exactWith(lead, HEAD, HEAD_WHEELS, [37, 41]).map(({ teeth }) => teeth)).toEqual([37]);
+    expect(exactWith({ ...lead, size: ratio(12) }, HEAD, HEAD_WHEELS, [37])).toEqual([]);
+  });
+});
+
+describe('camAnswer', () => {
+  it('gears for no less than the longest lobe, and tilts each so that its own lead comes out', () => {
+    const lobe = fc.record({ rise: fc.double({ min: 0.1, max: 2, noNaN: true }), hundredths: fc.integer({ min: 10, max: 100 }) });
+    fc.assert(
+      fc.property(fc.array(lobe, { minLength: 1, maxLength: 4 }), (lobes) => {
+        const answer = camAnswer({ lobes, machine: HEAD, wheels: HEAD_WHEELS });
+        const G = number(answer.figures.geared.value);
+        const leads = lobes.map(({ rise, hundredths }) => (rise * 100) / hundredths);
+        expect(G).toBeGreaterThanOrEqual(Math.max(...leads) - 1e-6);
+        answer.tables?.[0]?.rows.forEach((row, n) => {
+          const tilt = (row[3] as { angle: number }).angle / 3_600_000;
+          expect(G * Math.sin((tilt * Math.PI) / 180)).toBeCloseTo(Math.min(leads[n] ?? 0, G), 4);
+        });
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('refuses a lobe longer than any train gears for', () => {
+    expect(() => camAnswer({ lobes: [{ rise: 20, hundredths: 1 }], machine: HEAD, wheels: HEAD_WHEELS })).toThrow(/No two or four/);
+  });
+});
+
+describe('the thread dial, walked thread by thread', () => {
+  const thread = fc.tuple(fc.integer({ min: 1, max: 60 }), fc.constantFrom(1, 2, 4));
+  it('offers exactly the lines at which the screw and the work agree', () => {
+    fc.assert(
+      fc.property(
+        thread,
+        fc.constantFrom(4, 6, 8, 16),
+        fc.constantFrom([16, 8], [16, 4], [24, 12], [12, 12]),
+        ([n, of], screw, [teeth, lines]) => {
+          if (teeth === undefined || lines === undefined) return;
+          const use = dialUse(threadsToMatch(ratio(1, screw), ratio(of, n)), { teeth, lines });
+          // Threads of the work gone by when k lines have passed: (k × teeth ÷ lines ÷ screw) × n ÷ of must be whole.
+          const serves = (k: number): boolean => (k * teeth * n) % (lines * screw * of) === 0 && (k * teeth) % lines === 0;
+          const turn = (t: number): number[] => Array.from({ length: lines }, (_, k) => k).filter((k) => serves(k + t * lines));
+          if (use.use === 'lines') for (let t = 0; t < 6; t++) expect(turn(t)).toEqual([...use.lines]);
+          if (use.use === 'count turns') {
+            expect(serves(use.turns * lines)).toBe(true);
+            for (let t = 1; t < use.turns; t++) expect(serves(t * lines)).toBe(false);
+          }
+          if (use.use === 'anywhere') for (let j = 1; j < 8; j++) expect((j * n) % (screw * of)).toBe(0);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  it('moves from start to start by whole threads of the screw, or says that none does', () => {
+    for (const [screw, tpi, starts] of [
+      [4, 4, 2],
+      [8, 6, 3],
+      [8, 8, 2],
+      [4, 10, 2],
+      [6, 5, 4],
+    ] as const) {
+      const L = ratio(starts, tpi);
+      const j = startShift(ratio(1, screw), L, starts);
+      const hits = Array.from({ length: 200 }, (_, k) => k + 1).filter(
+        (k) => (k * tpi) % (screw * starts) === (screw * starts) / starts && (screw * starts) % starts === 0,
+      );
+      expect(j).toBe(hits[0] ?? null);
+    }
+  });
+
+  it('never opens the half-nuts on a pitch that holds π', () => {
+    const answer = screwCuttingAnswer({
+      thread: { says: 'module 1', size: [5, 127], pi: 1 },
+      starts: 2,
+      screw: [1, 8],
+      dial: { teeth: 16, lines: 8 },
+      driver: 40,
+    });
+    expect(answer.figures.match.value).toEqual({ words: 'never' });
+  });
+});
