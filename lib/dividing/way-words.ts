@@ -42,6 +42,9 @@ export function holesAt(n: number, way: Way): readonly number[] {
 
 const figure = figuresFrom('F. D. Jones, Milling Machines Part II (1912), compound indexing');
 
+/** The name of the second move when it goes against the way of cranking: by it a kept figure tells which way. */
+export const BACKWARDS = 'Then plate and crank, back';
+
 /** Both moves of a compound setting as figures of their own. back is told as it is gone: with the crank, or back. */
 export function movesOf({ front, frontCircle, back, backCircle }: CompoundMove): Record<'crank' | 'back', Figure> {
   const move = (spaces: number, circle: number): Value => ({
@@ -49,6 +52,6 @@ export function movesOf({ front, frontCircle, back, backCircle }: CompoundMove):
   });
   return {
     crank: figure('First the crank alone', 'x', move(front, frontCircle)),
-    back: figure(back > 0 ? 'Then plate and crank, the same way' : 'Then plate and crank, back', 'y', move(Math.abs(back), backCircle)),
+    back: figure(back > 0 ? 'Then plate and crank, the same way' : BACKWARDS, 'y', move(Math.abs(back), backCircle)),
   };
 }

@@ -1,5 +1,4 @@
-import { indexRows } from '../../lib/dividing/index-table.ts';
-import type { IndexMove } from '../../lib/values/move.ts';
+import { indexRows, type WalkedMove } from '../../lib/dividing/index-table.ts';
 import type { Pass } from './passes.ts';
 
 /** A box to tick; ticked already when the tooth was counted at the mill. none: this tooth is not cut in that pass. */
@@ -39,13 +38,13 @@ function boxesOf(tooth: number, teeth: number, all: readonly Ticked[]): BoxView[
 
 const GROUP = 5;
 
-/** A line for every tooth and the first once more. turns: whole turns of the crank since tooth 1. */
-export const indexLines = (teeth: number, move: IndexMove, all: readonly Ticked[]): IndexLine[] =>
-  indexRows(teeth, move).map(({ tooth, turnsFromStart: [num, den], hole, backAtFirst }) => ({
+/** A line for every tooth and the first once more. hole: with two pins that of the crank and that of the back pin. turns: whole turns of the crank since tooth 1. */
+export const indexLines = (teeth: number, move: WalkedMove, all: readonly Ticked[]): IndexLine[] =>
+  indexRows(teeth, move).map(({ tooth, turnsFromStart: [num, den], hole, backHole, backAtFirst }) => ({
     tooth: backAtFirst ? '1' : String(tooth),
     again: backAtFirst,
     turns: String(Math.floor(num / den)),
-    hole: String(hole),
+    hole: backHole === undefined ? String(hole) : `${hole} · ${backHole}`,
     boxes: boxesOf(tooth, teeth, all),
     groupEnds: tooth % GROUP === 0,
   }));

@@ -1,13 +1,19 @@
 import type { OperationLine } from '../../db/operations.ts';
 import { CLAMP } from '../../lib/dividing/clamp.ts';
+import { compoundTurns } from '../../lib/dividing/compound.formulas.ts';
+import type { WalkedMove } from '../../lib/dividing/index-table.ts';
 import { sectorHoles, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import { compoundWords } from '../../lib/dividing/way-words.ts';
+import { inTurns } from '../../lib/dividing/ways.tables.ts';
 import { indexPlate } from '../../lib/drawing/index-plate.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { printMove } from '../../lib/figure/print-value.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
+import { plus, type Ratio, ratio, times } from '../../lib/values/ratio.ts';
 import { to } from '../addresses.ts';
 import type { Views } from '../views.ts';
+import { type Geared, gearedBy, headTurns } from './geared.ts';
 import { type IndexColumns, type IndexLine, inColumns, indexLines, passHeads, type Ticked } from './index-columns.ts';
 import { dialUnit } from './operation-rows.ts';
 import { onSheet, type Printed, paperBlock } from './paper.ts';
@@ -15,16 +21,18 @@ import { moveOf } from './passes.ts';
 import { partCells } from './route-view.ts';
 import { sheetFigure } from './sheet-figure.ts';
 import type { FactView, IndexBlock } from './view-types.ts';
-import { drawnWide } from './wheel-drawing.ts';
+import { drawnTall, drawnWide } from './wheel-drawing.ts';
 import { teethOf, type Work } from './work.ts';
 
 /** Lines of a column on the first side and on those after it: large while the teeth are few. */
 const BIG = { first: 15, later: 25 } as const;
 const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
+/** The picture of the gears, and the lines of a column that it takes away. */
+const [GEARS_TALL, GEARS_TAKE] = [46, 10];
 
 /** The move that the table walks by: that of the operation asked for. Throws DomainError while no circle serves. */
-export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operations' | 'own' | 'part'>): IndexMove {
+export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operations' | 'own' | 'part'>): WalkedMove {
   const move = moveOf(operations, own);
   if (move) return move;
   throw new DomainError({
@@ -38,13 +46,34 @@ export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operati
 export const sectorWords = ({ spaces }: IndexMove): string =>
   spaces === 0 ? 'whole turns: no sector' : `${spaces} spaces = ${sectorHoles(spaces)} holes, counting the pin’s`;
 
-/** Head turns as the head's own need names them; what the moves make stands against them. */
-function proofWords(teeth: number, move: IndexMove, { operations }: Pick<Work, 'operations'>): string {
-  const [num, den] = turnsMade(teeth, move);
-  const head = operations.flatMap(({ needs }) => needs).find(({ need }) => need.kind === 'head')?.need;
-  const made = den === 1 ? String(num) : `${num}/${den}`;
-  const asked = head?.kind === 'head' ? `; the head takes ${head.turns}` : '';
-  return `${teeth} moves of ${printMove(move)} make ${made} turns${asked}. Nick ${teeth + 1} falls in nick 1.`;
+const fraction = ([num, den]: Ratio): string => (den === 1 ? String(num) : `${num}/${den}`);
+
+/** What all moves make together, by one pin or two. */
+function turnsOfAll(teeth: number, move: WalkedMove): Ratio {
+  if (!move.back) return turnsMade(teeth, move);
+  const front = move.turns * move.circle + move.spaces;
+  return times(ratio(teeth), compoundTurns({ front, frontCircle: move.circle, back: move.back.spaces, backCircle: move.back.circle }));
+}
+
+/** Head turns as the head's own need names them; what the moves, and gears where there are any, make stands against them. */
+function proofWords(teeth: number, move: WalkedMove, { operations }: Pick<Work, 'operations'>): string {
+  const [made, turns, geared] = [turnsOfAll(teeth, move), headTurns(operations), gearedBy(teeth, move, operations)];
+  const asked = turns === null ? '' : `; the head takes ${turns}`;
+  const nicks = `Nick ${teeth + 1} falls in nick 1.`;
+  if (!geared) return `${teeth} moves of ${moveSaid(move)} make ${fraction(made)} turns${asked}. ${nicks}`;
+  const [num, den] = geared.plateTurns;
+  const plate = `${num < 0 ? 'less' : 'and'} ${fraction([Math.abs(num), den])} of the plate: ${fraction(plus(made, geared.plateTurns))}`;
+  return `${teeth} moves of ${moveSaid(move)} make ${inTurns(made)} turns against the plate, ${plate}${asked}. ${nicks} ${falseCounts(teeth, geared)}`;
+}
+
+const falseCounts = (teeth: number, { ifWrong, ifLocked }: Geared): string =>
+  `Count the nicks: ${teeth} is right, ${ifWrong} a wrong idler, ${ifLocked} a locked plate.`;
+
+/** "5 spaces on 15, then plate and crank 7 spaces on 19 the same way". */
+function moveSaid(move: WalkedMove): string {
+  if (!move.back) return printMove(move);
+  const front = move.turns * move.circle + move.spaces;
+  return compoundWords({ front, frontCircle: move.circle, back: move.back.spaces, backCircle: move.back.circle });
 }
 
 const fact = (key: string, name: string, text: string): FactView => ({ key, name, text });
@@ -68,12 +97,27 @@ function cutterFact({ operations }: Work): FactView[] {
     : [];
 }
 
+const gearFacts = ({ says, idlers, plate, plateTurns }: Geared): FactView[] => [
+  fact('gears', 'Gears', says),
+  fact('idlers', 'Idlers', idlers),
+  fact(
+    'plate-turns',
+    'Plate turns',
+    `${fraction([Math.abs(plateTurns[0]), plateTurns[1]])} a turn of the spindle, ${plate} the crank; stop out`,
+  ),
+];
+
 /** What is set for this part. */
-function indexFacts(work: Work, move: IndexMove): FactView[] {
+function indexFacts(work: Work, move: WalkedMove): FactView[] {
+  const geared = gearedBy(teethOf(work), move, work.operations);
   return [
     fact('teeth', 'Teeth', String(teethOf(work))),
-    fact('crank', 'Each move', printMove(move)),
+    fact('crank', 'Each move', moveSaid(move)),
     fact('sector', 'Sector', sectorWords(move)),
+    ...(move.back
+      ? [fact('back-sector', 'Sector of the back pin', sectorWords({ ...move.back, turns: 0, spaces: Math.abs(move.back.spaces) }))]
+      : []),
+    ...(geared ? gearFacts(geared) : []),
     ...cutterFact(work),
     ...dialFacts(work),
   ];
@@ -85,10 +129,11 @@ const columnsWide = (heads: readonly string[], big: boolean): number => {
   return big || heads.length > 3 ? 3 : 4;
 };
 
-/** The lines of one part shared out over sides, each in columns side by side. */
-function sidesOf(lines: readonly IndexLine[], heads: readonly string[]): IndexColumns[] {
-  const big = lines.length <= BIG.first * columnsWide(heads, true);
-  const [room, wide] = [big ? BIG : PLAIN, columnsWide(heads, big)];
+/** The lines of one part shared out over sides, each in columns side by side. less: lines that a picture takes away on the first side. */
+function sidesOf(lines: readonly IndexLine[], heads: readonly string[], less: number): IndexColumns[] {
+  const big = lines.length <= (BIG.first - less) * columnsWide(heads, true);
+  const [{ first: most, later: each }, wide] = [big ? BIG : PLAIN, columnsWide(heads, big)];
+  const room = { first: most - less, later: each };
   const [first, later] = [room.first * wide, room.later * wide];
   const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
     lines.slice(first + at * later, first + (at + 1) * later),
@@ -116,7 +161,8 @@ export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
 export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], printed: Printed): Views['sheets/index-sheet'] {
   const [teeth, move, { part }] = [teethOf(work), moveFor(work), work];
   const heads = passHeads(all.map(({ pass }) => pass));
-  const sides = sidesOf(indexLines(teeth, move, all), heads);
+  const geared = gearedBy(teeth, move, work.operations);
+  const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? GEARS_TAKE : 0);
   const title = `${part.mark} ${part.name}`;
   const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };
   return {
@@ -125,6 +171,7 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
     setUp,
     block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work), clamp: CLAMP.says },
     plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
+    gears: geared ? drawnTall(geared.draw, GEARS_TALL) : null,
     sides: sides.map((columns, at) => ({
       first: at === 0,
       columns,

@@ -1,5 +1,7 @@
 import type { OperationLine } from '../../db/operations.ts';
+import { backHoleAt, type WalkedMove } from '../../lib/dividing/index-table.ts';
 import { landingHole, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import { BACKWARDS } from '../../lib/dividing/way-words.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
 import type { Ratio } from '../../lib/values/ratio.ts';
 
@@ -30,17 +32,30 @@ function passOf(operation: OperationLine, teeth: number): Pass | null {
 export const passesOf = (operations: readonly OperationLine[], teeth: number): Pass[] =>
   operations.flatMap((operation) => passOf(operation, teeth) ?? []);
 
-/** The move that one operation keeps; null where it keeps none. */
-function keptMove({ figures }: OperationLine): IndexMove | null {
-  for (const { key, shown } of figures) if (key === 'crank' && 'move' in shown) return shown.move;
+const ownMove = (figures: OperationLine['figures'], wanted: string): IndexMove | null => {
+  for (const { key, shown } of figures) if (key === wanted && 'move' in shown) return shown.move;
   return null;
+};
+
+/** What plate and crank do together after the crank alone, by the figure and by its name. */
+function keptBack(figures: OperationLine['figures']): Pick<WalkedMove, 'back'> {
+  const [move, kept] = [ownMove(figures, 'back'), figures.find(({ key }) => key === 'back')];
+  if (!move || !kept) return {};
+  const spaces = move.turns * move.circle + move.spaces;
+  return { back: { spaces: kept.figure.name === BACKWARDS ? -spaces : spaces, circle: move.circle } };
+}
+
+/** The move that one operation keeps; null where it keeps none. */
+function keptMove({ figures }: OperationLine): WalkedMove | null {
+  const move = ownMove(figures, 'crank');
+  return move && { ...move, ...keptBack(figures) };
 }
 
 /**
  * The move of the crank that a routing divides by. own: the operation that is looked at: its own move, and where it has none that of the
  * last one before it, for what is done was done by the move that it keeps, whatever another plate asks for today. Null while no circle serves.
  */
-export function moveOf(operations: readonly OperationLine[], own: OperationLine | null = null): IndexMove | null {
+export function moveOf(operations: readonly OperationLine[], own: OperationLine | null = null): WalkedMove | null {
   const live = operations.filter(({ struck_on, id }) => struck_on === null || id === own?.id);
   const here = live.findIndex(({ id }) => id === own?.id);
   const nearest = [...live.slice(0, here + 1).reverse(), ...live.slice(here + 1)];
@@ -58,10 +73,11 @@ export type Mark = {
   readonly round: number;
   readonly again: boolean;
   readonly hole: number;
+  readonly backHole?: number;
   readonly turns: Ratio;
 };
 
-export function markOf(pass: Pass, move: IndexMove, mark: number): Mark {
+export function markOf(pass: Pass, move: WalkedMove, mark: number): Mark {
   const done = mark - 1;
   return {
     mark,
@@ -69,6 +85,7 @@ export function markOf(pass: Pass, move: IndexMove, mark: number): Mark {
     round: Math.floor(done / pass.teeth) + 1,
     again: pass.kind === 'nick' && mark === pass.marks,
     hole: landingHole(mark, move),
+    ...backHoleAt(mark, move),
     turns: turnsMade(done, move),
   };
 }

@@ -1,5 +1,5 @@
+import type { WalkedMove } from '../../lib/dividing/index-table.ts';
 import { printMove } from '../../lib/figure/print-value.ts';
-import type { IndexMove } from '../../lib/values/move.ts';
 import { to } from '../addresses.ts';
 import type { AtMachineView, ButtonView } from '../page.ts';
 import type { PageData } from '../views.ts';
@@ -24,16 +24,21 @@ const button = (action: string, mark: number, says: string, kind: ButtonView['ki
   confirm: '',
 });
 
+/** With two pins both moves, the crank alone and then the plate with it. */
+const bothMoves = (move: WalkedMove, { spaces, circle }: NonNullable<WalkedMove['back']>): string =>
+  `Crank ${printMove(move)}. Then lift the back pin: plate and crank together ${printMove({ turns: 0, spaces: Math.abs(spaces), circle })} ${spaces > 0 ? 'the same way' : 'back'}.`;
+
 /** How the pin comes to the hole of this tooth. */
-function comesTo(mark: Mark, move: IndexMove): string {
-  if (mark.mark === 1) return 'The pin stands in hole 0. Do not crank yet.';
+function comesTo(mark: Mark, move: WalkedMove): string {
+  if (mark.mark === 1) return move.back ? 'Both pins stand in hole 0. Do not crank yet.' : 'The pin stands in hole 0. Do not crank yet.';
+  if (move.back) return bothMoves(move, move.back);
   if (move.spaces === 0) return `Crank ${printMove(move)}: the pin drops into the hole it came from.`;
   return `Crank ${printMove(move)} from hole ${(mark.hole + move.circle - move.spaces) % move.circle}.`;
 }
 
-function landsIn({ mark, hole }: Mark, { turns }: IndexMove): string {
+function landsIn({ mark, hole, backHole }: Mark, { turns }: WalkedMove): string {
   const turned = mark === 1 || turns === 0 ? '' : `${turns} turn${turns === 1 ? '' : 's'}, `;
-  return `${turned}hole ${hole}`;
+  return backHole === undefined ? `${turned}hole ${hole}` : `${turned}hole ${hole}, back pin ${backHole}`;
 }
 
 const AGAIN = 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.';
@@ -51,7 +56,7 @@ function after(pass: Pass, all: readonly Ticked[]): AtMachineView['later'] {
   return next ? { says: NAMES[next.pass.kind], href: to.teeth(next.pass.operation.id) } : null;
 }
 
-function working(pass: Pass, mark: Mark, move: IndexMove, all: readonly Ticked[]): AtMachineView {
+function working(pass: Pass, mark: Mark, move: WalkedMove, all: readonly Ticked[]): AtMachineView {
   const done = all.find((one) => one.pass.operation.id === pass.operation.id)?.ticks.length ?? 0;
   return {
     step: `${passName(pass, mark)} · ${done} of ${pass.marks} done`,
@@ -95,7 +100,7 @@ export function teethView(
   work: Counting,
   own: Ticked,
   all: readonly Ticked[],
-  move: IndexMove,
+  move: WalkedMove,
   mayChange: boolean,
 ): PageData<'sheets/teeth'> {
   const { pass, ticks } = own;

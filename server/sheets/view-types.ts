@@ -40,6 +40,8 @@ export interface SheetViews {
     setUp: string;
     block: Omit<IndexBlock, 'columns'>;
     plate: PaperDrawing;
+    /** Gears that turn the plate. */
+    gears: PaperDrawing | null;
     sides: readonly { readonly first: boolean; readonly columns: IndexColumns; readonly paper: PaperBlock }[];
   };
   'sheets/set-up-sheet': InLayout & {

@@ -97,3 +97,10 @@ export function drawnWide(draw: Draw, wide: number): PaperDrawing {
   const drawing = inOneUnit(reduced(draw, plain, by));
   return { svg: toSvg(drawing, { toScale: 'paper' }) as Markup, scale: '', trueScale: false };
 }
+
+/** The same, so many millimetres tall, and no wider than the paper. */
+export function drawnTall(draw: Draw, tall: number): PaperDrawing {
+  const { low, high } = draw('paper');
+  return drawnWide(draw, Math.min(WIDEST, ((high[0] - low[0]) * tall) / (high[1] - low[1])));
+}
+const WIDEST = 180;
