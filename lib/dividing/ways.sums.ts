@@ -1,5 +1,6 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Figure, Value } from '../figure/figure.ts';
+import type { IndexMove } from '../values/move.ts';
 import { type Ratio, ratio } from '../values/ratio.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
 import { countMade } from './differential.formulas.ts';
@@ -98,7 +99,12 @@ const told = (key: WaysKey, words: string, note?: string): Figure =>
   figure(NAMES[key][0], NAMES[key][1], { words }, note === undefined ? {} : { note });
 const R = ({ tools }: WaysAsked) => given('R', 'turns of the crank for one of the spindle', count(tools.turns), 'table');
 const N = ({ divisions }: WaysAsked) => given('N', 'divisions', count(divisions), 'typed');
-const t = (turns: Ratio) => given('t', 'turns of the crank for one move', { ratio: turns });
+/** One move as holes gone past on its circle, whole turns and all. */
+const holesIn = ({ turns, spaces, circle }: IndexMove): number => turns * circle + spaces;
+const holesGone = (move: IndexMove) => [
+  given('h', 'spaces of one move, whole turns too', count(holesIn(move))),
+  given('c', 'holes in the circle', count(move.circle), 'table'),
+];
 
 const NO_GEARS = 'none: the plate stands still';
 
@@ -157,7 +163,8 @@ function gearFigures(asked: WaysAsked, way: Way): Record<GearKey, Figure> {
       ifLocked: none('ifLocked'),
     };
   }
-  const turns = ratio(way.move.turns * way.move.circle + way.move.spaces, way.move.circle);
+  const turns = ratio(holesIn(way.move), way.move.circle);
+  const gone = holesGone(way.move);
   const g: Ratio = [Math.abs(way.plateTurns[0]), way.plateTurns[1]];
   const made = (goes: 'wrong' | 'locked'): Value => ({ ratio: countMade(asked.tools.turns, turns, way.plateTurns, goes) });
   const odd = (value: Value): string =>
@@ -166,12 +173,18 @@ function gearFigures(asked: WaysAsked, way: Way): Record<GearKey, Figure> {
   const shape = (key: GearKey, value: Value, formula: string, givens: Figure['given'], note: string): Figure =>
     figure(NAMES[key][0], NAMES[key][1], value, { formula, given: givens, note });
   return {
-    plateTurns: shape('plateTurns', { ratio: g }, 'abs(R − N × t)', [R(asked), N(asked), t(turns)], `${capital(plateWay(way))} the crank.`),
+    plateTurns: shape(
+      'plateTurns',
+      { ratio: g },
+      'abs(R − N × h ÷ c)',
+      [R(asked), N(asked), ...gone],
+      `${capital(plateWay(way))} the crank.`,
+    ),
     gears: told('gears', trainWords(way.train)),
     idlers: told('idlers', idlersSay(way, asked.oneIdler)),
-    setFor: shape('setFor', locked, 'R ÷ t', [R(asked), t(turns)], 'The count that the move makes without gears.'),
-    ifWrong: shape('ifWrong', wrong, '2 × R ÷ t − N', [R(asked), t(turns), N(asked)], odd(wrong)),
-    ifLocked: shape('ifLocked', locked, 'R ÷ t', [R(asked), t(turns)], odd(locked)),
+    setFor: shape('setFor', locked, 'R × c ÷ h', [R(asked), ...gone], 'The count that the move makes without gears.'),
+    ifWrong: shape('ifWrong', wrong, '2 × R × c ÷ h − N', [R(asked), ...gone, N(asked)], odd(wrong)),
+    ifLocked: shape('ifLocked', locked, 'R × c ÷ h', [R(asked), ...gone], odd(locked)),
   };
 }
 

@@ -8,8 +8,10 @@ import { needWords } from '../../lib/routing/needs.ts';
 import type { Need } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
+import { drawingView } from '../drawing/drawing-view.ts';
 import { dayOf } from '../forms/date-field.ts';
 import type { CellView, EmptyView, LinkView, TableView } from '../page.ts';
+import { gearedBy } from '../sheets/geared.ts';
 import type { Visit } from '../visit.ts';
 import { leaveForm } from './leave-form.ts';
 import { staleView } from './stale-view.ts';
@@ -134,6 +136,12 @@ const blankOf = ({ trusted }: Visit, row: Row<'routing'>): Pick<RoutingSection, 
   };
 };
 
+/** Gears that turn the plate of the dividing head, drawn. */
+function gearsOf(lines: readonly OperationLine[]): RoutingSection['gears'] {
+  const geared = gearedBy(lines);
+  return geared && { ...drawingView(geared.draw()), says: `${geared.says}; ${geared.idlers}. The plate turns ${geared.plate} the crank.` };
+}
+
 /** One routing, open or closed. back: the path that its forms come back to. */
 export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today, back: string): Promise<RoutingSection> {
   const { lines } = today;
@@ -147,6 +155,7 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today,
     groups: bySetUp(lines),
     empty: lines.length === 0 && visit.trusted ? nothing(row) : null,
     needs: needsTable(lines, 'Tooling it needs', 'all', visit.trusted),
+    gears: gearsOf(lines),
     leftOff: await leftOff(visit, row, lines, back),
     links: linksOf(visit, row, lines),
   };

@@ -2,6 +2,7 @@ import type {
   AtMachineView,
   ButtonView,
   CautionView,
+  DrawingView,
   EmptyView,
   FieldView,
   FigureView,
@@ -58,6 +59,8 @@ export type RoutingSection = {
   readonly groups: readonly SetUpRows[];
   readonly empty: EmptyView | null;
   readonly needs: TableView | null;
+  /** Which gear is on which stud, where gears turn the plate. */
+  readonly gears: DrawingView | null;
   readonly leftOff: LeftOffView;
   readonly links: readonly LinkView[];
 };

@@ -1,10 +1,9 @@
 import type { OperationLine } from '../../db/operations.ts';
 import { plateTurns } from '../../lib/dividing/differential.formulas.ts';
-import { idlersFor, trainFrom } from '../../lib/dividing/idlers.ts';
+import { idlersFor, plateWay, trainFrom } from '../../lib/dividing/idlers.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { headGearsDrawing } from '../../lib/drawing/gear-train-drawing.ts';
 import type { Shown } from '../../lib/drawing/lettering.ts';
-import type { IndexMove } from '../../lib/values/move.ts';
 import { type Ratio, ratio } from '../../lib/values/ratio.ts';
 
 /** Gears that turn the plate in a routing: what its operations keep of them. idlers: in words. plateTurns: for one turn of the spindle. */
@@ -33,15 +32,24 @@ export const headTurns = (operations: readonly OperationLine[]): number | null =
   return need?.kind === 'head' ? need.turns : null;
 };
 
+/** R, N and the move as they were put into the figure of the plate's turns. */
+function plateTurnsOf(operations: readonly OperationLine[]): Ratio | null {
+  const stored = operations.flatMap(({ figures }) => figures).find(({ key }) => key === 'plateTurns');
+  const given = (symbol: string) => stored?.figure.given.find((one) => one.symbol === symbol)?.value;
+  const counts = ['R', 'N', 'h', 'c'].map(given).flatMap((value) => (value && 'count' in value ? [value.count] : []));
+  const [R, N, holes, circle] = counts;
+  return R && N && holes && circle ? plateTurns(R, N, ratio(holes, circle)) : null;
+}
+
+const MANY: Readonly<Record<string, number>> = { 'no idler': 0, 'one idler': 1, 'two idlers': 2 };
+
 /** The gears of a routing that divides so; null for any other. While nobody has tried the head it is drawn with the fewest idlers. */
-export function gearedBy(teeth: number, move: IndexMove, operations: readonly OperationLine[]): Geared | null {
+export function gearedBy(operations: readonly OperationLine[]): Geared | null {
   const says = wordsOf(operations, 'gears');
-  const [train, turns] = [trainFrom(says), headTurns(operations)];
-  if (!train || turns === null) return null;
-  const g = plateTurns(turns, teeth, ratio(move.turns * move.circle + move.spaces, move.circle));
-  const [plate, idlers] = [g[0] > 0 ? ('with' as const) : ('against' as const), wordsOf(operations, 'idlers')];
-  const fewest = idlersFor({ plateTurns: g, train }, plate);
-  const many = idlers === 'two idlers' ? 2 : idlers === 'one idler' ? 1 : idlers === 'no idler' ? 0 : fewest;
+  const [train, g] = [trainFrom(says), plateTurnsOf(operations)];
+  if (!train || !g) return null;
+  const [plate, idlers] = [plateWay({ plateTurns: g }), wordsOf(operations, 'idlers')];
+  const many = MANY[idlers] ?? idlersFor({ plateTurns: g, train }, plate);
   return {
     ...{ says, idlers, plateTurns: g, plate, ifWrong: wordsOf(operations, 'ifWrong'), ifLocked: wordsOf(operations, 'ifLocked') },
     draw: (shown) => headGearsDrawing({ ...train, idlers: new Array<number>(many).fill(USUAL_IDLER), plate }, shown),

@@ -57,7 +57,7 @@ function turnsOfAll(teeth: number, move: WalkedMove): Ratio {
 
 /** Head turns as the head's own need names them; what the moves, and gears where there are any, make stands against them. */
 function proofWords(teeth: number, move: WalkedMove, { operations }: Pick<Work, 'operations'>): string {
-  const [made, turns, geared] = [turnsOfAll(teeth, move), headTurns(operations), gearedBy(teeth, move, operations)];
+  const [made, turns, geared] = [turnsOfAll(teeth, move), headTurns(operations), gearedBy(operations)];
   const asked = turns === null ? '' : `; the head takes ${turns}`;
   const nicks = `Nick ${teeth + 1} falls in nick 1.`;
   if (!geared) return `${teeth} moves of ${moveSaid(move)} make ${fraction(made)} turns${asked}. ${nicks}`;
@@ -109,7 +109,7 @@ const gearFacts = ({ says, idlers, plate, plateTurns }: Geared): FactView[] => [
 
 /** What is set for this part. */
 function indexFacts(work: Work, move: WalkedMove): FactView[] {
-  const geared = gearedBy(teethOf(work), move, work.operations);
+  const geared = gearedBy(work.operations);
   return [
     fact('teeth', 'Teeth', String(teethOf(work))),
     fact('crank', 'Each move', moveSaid(move)),
@@ -161,7 +161,7 @@ export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
 export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], printed: Printed): Views['sheets/index-sheet'] {
   const [teeth, move, { part }] = [teethOf(work), moveFor(work), work];
   const heads = passHeads(all.map(({ pass }) => pass));
-  const geared = gearedBy(teeth, move, work.operations);
+  const geared = gearedBy(work.operations);
   const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? GEARS_TAKE : 0);
   const title = `${part.mark} ${part.name}`;
   const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };

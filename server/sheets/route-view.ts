@@ -3,11 +3,12 @@ import { gearWords } from '../../lib/drawing/gear-drawing.ts';
 import { to } from '../addresses.ts';
 import type { TitleCell } from '../page.ts';
 import type { Views } from '../views.ts';
+import { gearedBy } from './geared.ts';
 import { operationRows, type SheetOperation } from './operation-rows.ts';
 import { blockOver, onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
 import { operationSides } from './sides.ts';
 import { type SummaryLine, summaryOf } from './summary.ts';
-import { inked, type Sketch, wheelSketches } from './wheel-drawing.ts';
+import { drawnTall, inked, type Sketch, wheelSketches } from './wheel-drawing.ts';
 import { machineName, type Work } from './work.ts';
 
 /** Room on a side between its edges, in millimetres, less head line, table head and title block. */
@@ -15,6 +16,8 @@ const SIDE = { whole: 254, title: 13, goesOn: 10, tableHead: 7, block: 30, slimB
 const FIRST = SIDE.whole - SIDE.title - SIDE.tableHead - SIDE.block - SIDE.gap;
 const LATER = SIDE.whole - SIDE.goesOn - SIDE.tableHead - SIDE.slimBlock - SIDE.gap;
 const CAPTION = 6;
+/** The picture of the gears that turn the plate. */
+const GEARS_TALL = 44;
 
 function blankWords({ blanks }: Work): string {
   const words = blanks.map(({ role, thing }) => (role === 'whole' ? wheelName(thing) : `${role}: ${wheelName(thing)}`));
@@ -37,11 +40,14 @@ const HEADING = { first: 40, later: 62, firstLine: 9, laterLine: 6 } as const;
 const moreLines = (text: string, across: number): number => Math.max(0, Math.ceil(text.length / across) - 1);
 
 /** What stands above the operations and beside them: the longer it is, the less room there is. */
-type Around = { readonly title: string; readonly cells: readonly TitleCell[]; readonly summary: number };
+type Around = { readonly title: string; readonly cells: readonly TitleCell[]; readonly summary: number; readonly gears: number };
 
-function sidesOf(rows: readonly SheetOperation[], drawing: Sketch | null, { title, cells, summary }: Around): SheetOperation[][] {
+function sidesOf(rows: readonly SheetOperation[], drawing: Sketch | null, { title, cells, summary, gears }: Around): SheetOperation[][] {
   const top =
-    Math.max(drawing ? drawing.tall + CAPTION : 0, summary) + blockOver(cells) + moreLines(title, HEADING.first) * HEADING.firstLine;
+    gears +
+    Math.max(drawing ? drawing.tall + CAPTION : 0, summary) +
+    blockOver(cells) +
+    moreLines(title, HEADING.first) * HEADING.firstLine;
   return operationSides(rows, FIRST - top, LATER - moreLines(title, HEADING.later) * HEADING.laterLine);
 }
 
@@ -75,13 +81,15 @@ export function routeSheet(work: Work, printed: Printed): Views['sheets/route-sh
   const [cells, title] = [partCells(work), `${part.mark} ${part.name}`];
   const rows = operationRows(operations, { machines, now, withNotes: printed.withNotes });
   const says = aboveAll(routing);
-  const around = { title, cells, summary: summaryTall(summary) + linesTall(says) };
+  const geared = gearedBy(operations);
+  const around = { title, cells, summary: summaryTall(summary) + linesTall(says), gears: geared ? GEARS_TALL + CAPTION : 0 };
   const { drawing, sides } = fewestSides(wheelSketches(work), rows, around);
   return {
     ...onSheet(`Route sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: title,
     says,
     drawing: drawing ? inked(drawing) : null,
+    gears: geared ? drawnTall(geared.draw, GEARS_TALL) : null,
     summary,
     sides: sides.map((side, at) => ({
       first: at === 0,

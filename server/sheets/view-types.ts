@@ -32,6 +32,8 @@ export interface SheetViews {
     heading: string;
     says: string;
     drawing: PaperDrawing | null;
+    /** Gears that turn the plate. */
+    gears: PaperDrawing | null;
     summary: readonly SummaryLine[];
     sides: readonly { readonly first: boolean; readonly rows: readonly SheetOperation[]; readonly paper: PaperBlock }[];
   };

@@ -39,8 +39,11 @@ export const formCutter = (number: string, teethFrom: number, teethTo: number) =
   },
 });
 
-async function toolDrawer(db: Db): Promise<void> {
-  await addTool(db, { ...TOOL, name: 'Dividing head', details: { kind: 'head', turns: 40, backPin: false, oneIdler: null } });
+type HeadDetails = Extract<Parameters<typeof addTool>[1]['details'], { kind: 'head' }>;
+
+/** head: what there is beside 40 to 1. */
+export async function toolDrawer(db: Db, head: Partial<HeadDetails> = {}): Promise<void> {
+  await addTool(db, { ...TOOL, name: 'Dividing head', details: { kind: 'head', turns: 40, backPin: false, oneIdler: null, ...head } });
   for (const [at, circles] of CIRCLES.entries())
     await addTool(db, { ...TOOL, name: `Plate ${at + 1}`, details: { kind: 'plate', sides: [circles] } });
   await addTool(db, { ...TOOL, name: 'Arbor, 1 in', details: { kind: 'arbor', diameter: inches(1) } });
@@ -49,7 +52,7 @@ async function toolDrawer(db: Db): Promise<void> {
 
 const dial = (reads: Dial['reads'], perTurn: number): Dial => ({ reads, unit: 'in', division: inches(0.001), perTurn });
 
-async function shopMachines(db: Db): Promise<void> {
+export async function shopMachines(db: Db): Promise<void> {
   const BARE = { nose: '', notes: '' } as const;
   await addMachine(db, {
     ...BARE,
