@@ -53,6 +53,10 @@ export type PlaceAsked = {
   readonly turns: Turns;
   /** All wheels of the drawer; those not in the train may serve as idlers. */
   readonly drawer: readonly number[];
+  /** How many set-ups may still be tried, over all that is asked at once, so that one request stays short. */
+  readonly tries?: { left: number };
+  /** Only as it is, without idlers. */
+  readonly bare?: boolean;
 };
 
 const MOST_STUDS = 3;
@@ -62,10 +66,11 @@ export function place(arrangement: Arrangement, asked: PlaceAsked): Placed | Not
   const { pairs } = arrangement;
   const spare = [...new Set(lessWheels(asked.drawer, pairs.flat()))];
   let why = '';
-  for (const idlers of idlerChoices(pairs.length, spare)) {
+  for (const idlers of asked.bare ? [[]] : idlerChoices(pairs.length, spare)) {
     const meshes = pairs.length + idlers.length;
     if (!turnsRight(meshes, asked.turns)) continue;
     if (meshes - 1 > MOST_STUDS) continue;
+    if (asked.tries && asked.tries.left-- <= 0) return { why: why || NOT_TRIED };
     const shafts = shaftsOf(arrangement, idlers, asked.ends);
     const reach = reachOf(shafts, asked.quadrant, asked.sizes);
     if (reach.fits) return { shafts, reach };
@@ -74,6 +79,7 @@ export function place(arrangement: Arrangement, asked: PlaceAsked): Placed | Not
   return { why: why || NO_IDLER };
 }
 
+const NOT_TRIED = 'Not tried: too many ways for one request.';
 const NO_IDLER = 'It turns the wrong way, and no wheel is left for an idler.';
 const turnsRight = (meshes: number, turns: Turns): boolean => turns === 'either' || (meshes % 2 === 0) === (turns === 'same');
 

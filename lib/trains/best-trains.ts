@@ -26,6 +26,8 @@ export type BestAsked = {
 const USUAL = 12;
 /** Trains of equal error and equal changes of which the reach is tried, so that one request stays short. */
 const MOST_TRIED = 60;
+const MOST_TRIES = 1000;
+const MOST_FOR_ONE = 120;
 
 /**
  * The trains to choose from: least error in the work first, then fewest wheels to change, then those that reach. When the error is linear
@@ -36,10 +38,11 @@ export function bestTrains(asked: BestAsked): Ranked[] {
   const { target, many = USUAL } = asked;
   const ratios = nearOf(asked);
   const rows: Ranked[] = [];
+  const tries = { left: MOST_TRIES };
   for (const group of byNearness(ratios, target)) {
     const alike = group.flatMap((near) => near.trains.map((train) => ({ train, near, changes: changesFor(train, asked.mounted) })));
     alike.sort((a, b) => a.changes - b.changes || sizeOf(a.train) - sizeOf(b.train));
-    rows.push(...reached(alike, asked, many - rows.length));
+    rows.push(...reached(alike, asked, many - rows.length, tries));
     if (rows.length >= many) break;
   }
   return rows.slice(0, many);
@@ -80,22 +83,30 @@ export function changesFor({ drivers, driven }: Train, mounted?: Train): number 
 type Unplaced = Omit<Ranked, 'placed'>;
 
 /** Equally near ones in their order; among those with equally many changes, the ones that reach come first. */
-function reached(alike: readonly Unplaced[], asked: BestAsked, wanted: number): Ranked[] {
+function reached(alike: readonly Unplaced[], asked: BestAsked, wanted: number, tries: { left: number }): Ranked[] {
   if (!asked.quadrant) return alike.slice(0, wanted).map((one) => ({ ...one, placed: null }));
-  const tried = alike.slice(0, MOST_TRIED).map((one) => ({ ...one, placed: placeTrain(one.train, asked) }));
+  const tried = alike.slice(0, MOST_TRIED).map((one) => ({ ...one, placed: placeTrain(one.train, asked, tries) }));
   return tried
     .sort((a, b) => a.changes - b.changes || Number('why' in (a.placed ?? {})) - Number('why' in (b.placed ?? {})))
     .slice(0, wanted);
 }
 
-/** The first arrangement of a train that can be set up, or why the last one tried cannot. */
-function placeTrain(train: Train, { quadrant, wheels }: BestAsked): Placed | NotPlaced | null {
+/** The first arrangement of a train that can be set up: as it is if any can, else with idlers; or why the first cannot. */
+function placeTrain(train: Train, { quadrant, wheels }: BestAsked, all: { left: number }): Placed | NotPlaced | null {
   if (!quadrant) return null;
-  let last: NotPlaced = { why: '' };
-  for (const arrangement of arrangementsOf(train)) {
-    const found = place(arrangement, { ...quadrant, drawer: wheels });
-    if ('shafts' in found) return found;
-    last = found;
-  }
-  return last;
+  const tries = { left: Math.min(all.left, MOST_FOR_ONE) };
+  const given = tries.left;
+  let why = '';
+  for (const bare of [true, false])
+    for (const arrangement of arrangementsOf(train)) {
+      const found = place(arrangement, { ...quadrant, drawer: wheels, tries, bare });
+      if ('shafts' in found) return spent(found, all, given - tries.left);
+      why ||= found.why;
+    }
+  return spent({ why }, all, given - tries.left);
+}
+
+function spent<T>(found: T, all: { left: number }, tries: number): T {
+  all.left -= Math.max(0, tries);
+  return found;
 }

@@ -35,8 +35,7 @@ export const changeGears = (asked: ChangeGearsAsked): Ranked[] => bestTrains({ .
  * arrangements of the best, and which of them stands on the quadrant.
  * Errors as in nearestTrains and reachOf. Example: 11 TPI on a 4 TPI screw from 20 to 100 by fives with two of each: 20 ÷ 55 and others, exact.
  */
-export function changeGearsAnswer(asked: ChangeGearsAsked): Answer<ChangeGearsKey | 'ratio'> {
-  const rows = changeGears(asked);
+export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked[] = changeGears(asked)): Answer<ChangeGearsKey | 'ratio'> {
   const [best] = rows;
   const ratio = ratioFigure(asked);
   if (!best)
@@ -57,7 +56,7 @@ export function changeGearsAnswer(asked: ChangeGearsAsked): Answer<ChangeGearsKe
     says: saysOf(best, asked),
     tables: [
       rowsTable(rows, asked),
-      ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels })] : []),
+      ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels, tries: { left: MOST_TRIES } })] : []),
     ],
   };
 }
@@ -85,6 +84,8 @@ function ratioFigure({ wanted, screw }: ChangeGearsAsked): Figure {
   };
 }
 
+/** So that all arrangements with all idlers stay within one request. */
+const MOST_TRIES = 600;
 const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
 
 function trainFigure({ train, near }: Ranked): Figure {

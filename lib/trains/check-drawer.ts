@@ -1,16 +1,19 @@
 import { DomainError } from '../figure/domain-error.ts';
 
 const MOST_WHEELS = 100;
-export const LEAST_TEETH = 4;
+/** With six in a train the work grows with the cube of the wheels. */
+const MOST_FOR_SIX = 60;
+const LEAST_TEETH = 4;
 /** Up to here six wheels keep their products apart as plain numbers; see nearestTrains. */
-export const MOST_TEETH = 400;
+const MOST_TEETH = 400;
 
-/** Throws DomainError for more than 100 wheels, or for a tooth count that no change wheel has. */
-export function checkDrawer(wheels: readonly number[]): void {
-  if (wheels.length > MOST_WHEELS)
+/** Throws DomainError for more than 100 wheels (60 for trains of six), or for a tooth count that no change wheel has. */
+export function checkDrawer(wheels: readonly number[], wheelsInTrain: number): void {
+  const most = wheelsInTrain === 6 ? MOST_FOR_SIX : MOST_WHEELS;
+  if (wheels.length > most)
     throw new DomainError({
       given: `The drawer comes to ${wheels.length} wheels.`,
-      limit: `At most ${MOST_WHEELS} can be searched at once, so that the answer comes at once.`,
+      limit: `At most ${most} can be searched for trains of ${wheelsInTrain === 6 ? 'six' : 'two and four'}, so that the answer comes at once.`,
       tryThis: 'Leave out wheels of another pitch or bore, or third wheels of one number.',
       about: ['drawer'],
     });

@@ -1,6 +1,8 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Ratio } from '../values/ratio.ts';
-import { nearestTrains, type Train } from './nearest.ts';
+import { checkChart } from './chart.ts';
+import { searchIn, type Train } from './nearest.ts';
+import type { Target } from './target.ts';
 import { trainFor, type Wanted } from './wanted.ts';
 import { countOfEach } from './wheel-lists.ts';
 
@@ -32,7 +34,9 @@ export function makingOrder(list: readonly Wanted[], screw: Ratio, drawer: reado
       tryThis: 'Leave out those that will not be made soon.',
       about: ['missing'],
     });
-  const needs = list.map((wanted) => ({ says: wanted.says, sets: setsFor(wanted, screw, drawer, missing) }));
+  checkChart(list, drawer);
+  const searches = ([2, 4] as const).map((wheelsInTrain) => searchIn([...drawer, ...missing], wheelsInTrain));
+  const needs = list.map((wanted) => ({ says: wanted.says, sets: setsFor(trainFor(wanted, screw), searches, drawer, missing) }));
   const exactWith = (made: number): string[] => {
     const lowFirst = likeLowFirst(made, missing);
     return needs.filter(({ sets }) => sets.some((set) => (set & ~lowFirst) === 0)).map(({ says }) => says);
@@ -56,15 +60,14 @@ function likeLowFirst(made: number, missing: readonly number[]): number {
 }
 
 /** The sets of missing wheels, as bits, each of which would make this thread exact: 0 when it is exact today. */
-function setsFor(wanted: Wanted, screw: Ratio, drawer: readonly number[], missing: readonly number[]): number[] {
-  const target = trainFor(wanted, screw);
-  const wheels = [...drawer, ...missing];
-  const trains = ([2, 4] as const).flatMap((wheelsInTrain) =>
-    nearestTrains({ wheels, target, wheelsInTrain })
-      .filter(({ exact }) => exact)
-      .flatMap((one) => one.trains),
-  );
-  return [...new Set(trains.flatMap((train) => needed(train, drawer, missing)))];
+function setsFor(
+  target: Target,
+  searches: readonly ReturnType<typeof searchIn>[],
+  drawer: readonly number[],
+  missing: readonly number[],
+): number[] {
+  const exact = searches.flatMap((search) => search(target).filter((one) => one.exact));
+  return [...new Set(exact.flatMap(({ trains }) => trains.flatMap((train) => needed(train, drawer, missing))))];
 }
 
 /** Which missing wheels a train needs beyond the drawer; of like missing wheels the first. */

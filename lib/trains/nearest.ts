@@ -41,29 +41,37 @@ type Found = { readonly ratio: Ratio; readonly pairs: Pair[]; many: number };
  * the place moving up with it. So the work grows with the number of sides (the cube of the wheels, for six) and not with its square.
  * Nearness is decided in whole numbers. Two different ratios never share a quotient: products are below 6.4e7, so ratios differ by
  * 2.4e-16 of themselves at least, more than a step of a plain number, 2.2e-16 at most.
- * Source: derived: TRADE "lead, ratio"; held against exhaustive search. True for up to 100 wheels of 4 to 400 teeth; DomainError beyond.
+ * Source: derived: TRADE "lead, ratio"; held against exhaustive search. True for up to 100 wheels (60 for trains of six) of 4 to 400 teeth; DomainError beyond.
  * Example: 4/3 from 20 30 40 45 60 with two wheels: 40 ÷ 30 and 60 ÷ 45, both exact.
  */
-export function nearestTrains({ wheels, target, wheelsInTrain, ratios = 1 }: NearestAsked): NearRatio[] {
-  checkDrawer(wheels);
+export const nearestTrains = ({ wheels, target, wheelsInTrain, ratios = 1 }: NearestAsked): NearRatio[] =>
+  searchIn(wheels, wheelsInTrain)(target, ratios);
+
+/** The same for many targets from one drawer, whose sides are sorted once. */
+export function searchIn(wheels: readonly number[], wheelsInTrain: WheelsInTrain): (target: Target, ratios?: number) => NearRatio[] {
+  checkDrawer(wheels, wheelsInTrain);
   const numbers = numbersOf(wheels);
   const perSide = (wheelsInTrain / 2) as 1 | 2 | 3;
   const sides = sidesOf(numbers, perSide);
-  const found = gather(sides, perSide, Int32Array.from(numbers.there), numberOf(target), ratios);
-  const rising = [...found.values()].sort(
-    (a, b) => compareNearness(a.ratio, b.ratio, target) || a.ratio[0] / a.ratio[1] - b.ratio[0] / b.ratio[1],
-  );
-  const last = rising[Math.min(ratios, rising.length) - 1];
-  if (!last) return [];
-  return rising
-    .filter((one) => compareNearness(one.ratio, last.ratio, target) <= 0)
-    .map((one) => ({
+  const there = Int32Array.from(numbers.there);
+  return (target, ratios = 1) => {
+    const found = [...gather(sides, perSide, there, numberOf(target), ratios).values()];
+    const written = (one: Found): NearRatio => ({
       ratio: one.ratio,
       exact: isExactly(one.ratio, target),
       error: relativeError(one.ratio, target),
       trains: one.pairs.map((pair) => trainOf(pair, sides, perSide, numbers)),
       manyTrains: one.many,
-    }));
+    });
+    return nearestOf(found, target, ratios).map(written);
+  };
+}
+
+/** So many of them, nearest first, and all as near as the last. Decided in whole numbers. */
+function nearestOf(found: readonly Found[], target: Target, ratios: number): Found[] {
+  const rising = [...found].sort((a, b) => compareNearness(a.ratio, b.ratio, target) || a.ratio[0] / a.ratio[1] - b.ratio[0] / b.ratio[1]);
+  const last = rising[Math.min(ratios, rising.length) - 1];
+  return last ? rising.filter((one) => compareNearness(one.ratio, last.ratio, target) <= 0) : [];
 }
 
 function numbersOf(wheels: readonly number[]): Numbers {

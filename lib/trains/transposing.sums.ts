@@ -2,24 +2,26 @@ import type { Answer, AnswerTable, Figure } from '../figure/figure.ts';
 import { printNumber } from '../values/print.ts';
 import type { Ratio } from '../values/ratio.ts';
 import { millionths, trainWords } from './change-gears.sums.ts';
-import { nearestOf, USUAL_NEAR } from './chart.ts';
+import { checkChart, nearestIn, USUAL_NEAR } from './chart.ts';
+import type { Train } from './nearest.ts';
 import { TRANSPOSING } from './transposing.data.ts';
 import { trainFor, type Wanted } from './wanted.ts';
 
 const SEARCHED = 'derived: the nearest train of two or four wheels, by sorted products of its two sides';
 
 export type TransposingAsked = { readonly list: readonly Wanted[]; readonly screw: Ratio; readonly drawer: readonly number[] };
-type Tried = { readonly says: string; readonly errors: readonly number[] };
+type Tried = { readonly says: string; readonly errors: readonly number[]; readonly trains: readonly (Train | null)[] };
 
 const withAdded = (drawer: readonly number[], add: readonly number[]): number[] => [
   ...drawer,
   ...add.filter((teeth) => !drawer.includes(teeth)),
 ];
 
-const tried = (says: string, wheels: readonly number[], { list, screw }: TransposingAsked): Tried => ({
-  says,
-  errors: list.map((wanted) => nearestOf(wheels, trainFor(wanted, screw))?.error ?? 1),
-});
+function tried(says: string, wheels: readonly number[], { list, screw }: TransposingAsked): Tried {
+  const nearest = nearestIn(wheels);
+  const found = list.map((wanted) => nearest(trainFor(wanted, screw)));
+  return { says, errors: found.map((one) => one?.error ?? 1), trains: found.map((one) => one?.trains[0] ?? null) };
+}
 
 const exactIn = ({ errors }: Tried): number => errors.filter((error) => error === 0).length;
 const nearIn = ({ errors }: Tried): number => errors.filter((error) => Math.abs(error) <= USUAL_NEAR).length;
@@ -40,6 +42,7 @@ const figure = (name: string, symbol: string, count: number): Figure => ({
  * Errors as in nearestTrains. Example: 8 TPI screw, wheels by fives: 1 mm is exact with a 127 and 125 in a million long with a 63.
  */
 export function transposingAnswer(asked: TransposingAsked): Answer<'exact' | 'near'> {
+  checkChart(asked.list, asked.drawer);
   const today = tried('today', asked.drawer, asked);
   const more = TRANSPOSING.map(({ wheels }) => tried(wheels.join(' and '), withAdded(asked.drawer, wheels), asked));
   const [best] = [...more].sort((a, b) => exactIn(b) - exactIn(a) || nearIn(b) - nearIn(a) || Math.abs(worstIn(a)) - Math.abs(worstIn(b)));
@@ -64,12 +67,12 @@ const summaryTable = (rows: readonly Tried[]): AnswerTable => ({
   rows: rows.map((row) => [row.says, { count: exactIn(row) }, { count: nearIn(row) }, errorWords(worstIn(row))]),
 });
 
-const pitchTable = ({ list, screw, drawer }: TransposingAsked, today: Tried, more: readonly Tried[]): AnswerTable => ({
+const pitchTable = ({ list }: TransposingAsked, today: Tried, more: readonly Tried[]): AnswerTable => ({
   title: 'Pitch by pitch',
   unit: 'in',
   heads: ['wanted', 'train today', 'error today', ...more.map(({ says }) => `with ${says}`)],
   rows: list.map((wanted, n) => {
-    const train = nearestOf(drawer, trainFor(wanted, screw))?.trains[0];
+    const train = today.trains[n];
     return [wanted.says, train ? trainWords(train) : 'none', ...[today, ...more].map(({ errors }) => errorWords(errors[n] ?? 1))];
   }),
 });

@@ -23,15 +23,40 @@ const MOST_MISSING = 10;
 const threads = threadsField({ label: '', hint: '' });
 const screws = screwField({ label: '', hint: '' });
 
-/** To the sum that finds the wheels for one thread, with drawer, screw and quadrant filled in. */
-function trainLink({ set }: Bench, drawer: readonly number[]): LinkView {
+const full = (given: Readonly<Record<string, string>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(given).filter(([, text]) => text !== ''));
+
+/** To the sums that find wheels for a thread and for a lead, with drawer, screw, quadrant and missing wheels filled in. */
+function trainLinks({ set }: Bench, drawer: readonly number[], missing: readonly number[]): LinkView[] {
   const first = set.chart.split(/[,;\n]/)[0]?.trim() ?? '';
-  const given = { thread: first, screw: set.screw, drawer: printDrawer(drawer), upTo: '4', over: '1', ...typedOfQuadrant(set.quadrant) };
-  return {
-    says: 'Wheels for one of them, with these gears',
-    href: to.sum('change-gears', Object.fromEntries(Object.entries(given).filter(([, text]) => text !== ''))),
+  const wheels = { drawer: printDrawer(drawer), upTo: '4' };
+  const thread = { ...wheels, thread: first, screw: set.screw, over: '1', ...typedOfQuadrant(set.quadrant) };
+  const lead = {
+    ...wheels,
+    leadWanted: '12 in',
+    diameter: '2',
+    face: '1',
+    hand: 'right',
+    turns: '40',
+    tableScrew: '4 TPI',
+    drive: 'worm',
+    missing: printDrawer(missing),
   };
+  return [
+    { says: 'Wheels for one of them, with these gears', href: to.sum('change-gears', full(thread)) },
+    { says: 'Wheels for a lead, with these gears', href: to.sum('wheels-for-a-lead', full(lead)) },
+  ];
 }
+
+/** To the part of each missing wheel: what would be exact with it waits for it there. */
+const partLinks = ({ places }: Bench): LinkView[] =>
+  places.filter(isMissing).map(({ id, gear }) => ({ says: `The ${gear.teeth} that is missing`, href: to.part(id) }));
+
+/** The cost above has tables too: rows of these are named apart. */
+const ownIds = (view: AnswerView): AnswerView => ({
+  ...view,
+  tables: view.tables.map((table) => ({ ...table, rows: table.rows.map((row) => ({ ...row, id: `chart-${row.id}` })) })),
+});
 
 /** null where no chart has been typed. */
 export function chartOfSet(bench: Bench): ChartView | null {
@@ -46,7 +71,7 @@ export function chartOfSet(bench: Bench): ChartView | null {
   const key = [chart, screw, wheelsKey(drawer), wheelsKey(missing)].join(' | ');
   try {
     const answer = kept(key, () => chartAnswer({ list: list.value, screw: lead.value, drawer, missing }));
-    return { refusal: '', answer: answerView(answer), links: [trainLink(bench, drawer)] };
+    return { refusal: '', answer: ownIds(answerView(answer)), links: [...trainLinks(bench, drawer, missing), ...partLinks(bench)] };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { refusal: error.message, answer: null, links: [] };

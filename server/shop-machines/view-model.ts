@@ -32,6 +32,8 @@ export interface ShopMachineViews {
     cautions: readonly CautionView[];
     figures: readonly FigureView[];
     facts: readonly Fact[];
+    /** To the sum of its change wheels, with its quadrant filled in; null while that has not been measured. */
+    wheels: LinkView | null;
     edit: LinkView | null;
     buttons: readonly ButtonView[];
   };
@@ -211,6 +213,13 @@ function quadrantWords({ row }: MachineLine): FigureView[] {
   return [{ ...factView('quadrant', 'Quadrant', says), words: true }];
 }
 
+function wheelsLink({ row }: MachineLine): LinkView | null {
+  const typed = Object.entries(typedOfQuadrant(row.quadrant)).filter(([, text]) => text !== '');
+  if (typed.length < 2) return null;
+  const given = { thread: '8 TPI', screw: '8 TPI', drawer: '20-80 step 5', upTo: '4', over: '1' };
+  return { says: 'Change wheels on its quadrant', href: to.sum('change-gears', { ...given, ...Object.fromEntries(typed) }) };
+}
+
 function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {
   const { machine } = line;
   const [speeds, feeds] = [machine.speedsRpm.map((rpm) => printShort(rpm, 2)).join('  '), feedWords(line, form)];
@@ -242,6 +251,7 @@ export function machineView(line: MachineLine, form: LengthForm | null, usual: U
     cautions: machine.screwedNose ? [SCREWED] : [],
     figures,
     facts: [...facts, ...says('Nose', row.nose), ...says('Notes', trusted ? row.notes : '')],
+    wheels: wheelsLink(line),
     edit: trusted && row.gone_on === null ? { says: 'Change what is on record', href: to.shopMachineEdit(row.id) } : null,
     buttons: trusted ? buttonsOf(line, usual) : [],
   };

@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { trainDrawing } from '../../lib/drawing/train-drawing.ts';
 import { wheelsOnShafts } from '../../lib/drawing/train-layout.ts';
@@ -75,6 +76,10 @@ function askedOf(given: TrainGiven): ChangeGearsAsked {
   };
 }
 
+const keptRows = remembered<readonly Ranked[]>();
+/** Searched once for the figures and the picture. */
+const rowsFor = (given: TrainGiven): readonly Ranked[] => keptRows(JSON.stringify(given), () => changeGears(askedOf(given)));
+
 const changeGearsSum = sum({
   path: 'change-gears',
   title: 'Change wheels for a thread or feed',
@@ -101,10 +106,9 @@ const changeGearsSum = sum({
   },
   about: ABOUT,
   parts: [{ legend: 'Quadrant', asks: ['between', 'slots', 'swing', 'collar', 'widest', 'abreast', 'wheelPitch', 'lastTurns'] }],
-  work: (given) => changeGearsAnswer(askedOf(given)),
+  work: (given) => changeGearsAnswer(askedOf(given), rowsFor(given)),
   draw: (given) => {
-    const asked = askedOf(given);
-    return drawRanked(changeGears({ ...asked, many: 1 })[0], asked.quadrant?.sizes.moduleMm ?? 1.5, ENDS);
+    return drawRanked(rowsFor(given)[0], askedOf(given).quadrant?.sizes.moduleMm ?? 1.5, ENDS);
   },
 });
 

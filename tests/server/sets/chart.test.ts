@@ -37,9 +37,12 @@ it('marks each line of the chart exact, near or lost with the wheels that lie th
       .flat()
       .join(' '),
   ).toMatch(/22\/19 in.*28\/25 in/);
-  expect(sectionOf(html, 'chart')).toMatch(/href="\/sums\/change-gears\?thread=4\+TPI[^"]*between=6/);
+  expect(sectionOf(html, 'chart')).toMatch(/href="\/sums\/change-gears\?thread=4(?:\+|%20)TPI[^"]*between=6/);
   const link = /href="(\/sums\/change-gears\?[^"]*)"/.exec(sectionOf(html, 'chart'))?.[1]?.replaceAll('&amp;', '&') ?? '';
   expect((await visit(shop, link)).statusCode).toBe(200);
+  expect(textOf(sectionOf(html, 'chart'))).toContain('The 22 that is missing');
+  const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+  expect(ids.filter((id, n) => ids.indexOf(id) !== n)).toEqual([]);
   const again = await bodyOf(`${set}/edit`);
   expect(again).toContain('4 TPI, 7.4 TPI, 22/19 in, 28/25 in, 11 TPI');
   expect([typedIn(again, 'screw'), typedIn(again, 'slots')]).toEqual(['1 in', QUADRANT.slots]);

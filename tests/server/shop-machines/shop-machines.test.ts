@@ -130,3 +130,33 @@ describe('a line of numbers', () => {
     expect(read.ok && read.value.form).toEqual({ unit: 'mm', places: 2 });
   });
 });
+
+describe('its quadrant', () => {
+  const QUADRANT = {
+    between: '6',
+    slots: '1.4 to 5.5; 1.8 to 4.7 at 50',
+    swing: '-80 to 60',
+    wheelPitch: 'module 1.5',
+    lastTurns: 'either',
+  };
+
+  it('is kept as typed, shown, filled into the sum of its wheels, and stays when something else is changed', async () => {
+    const where = at(await send(shop, '/tools/machines/new', { ...LATHE, ...QUADRANT }));
+    const html = await bodyOf(where);
+    expect(textOf(html)).toContain('6 between the shafts; slots 1.4 to 5.5; 1.8 to 4.7 at 50; module 1.5');
+    const link = /href="(\/sums\/change-gears[^"]*)"/.exec(html)?.[1]?.replaceAll('&amp;', '&') ?? '';
+    const sum = await visit(shop, link);
+    expect(sum.statusCode).toBe(200);
+    expect(textOf(sum.body)).toContain('All arrangements of the best train');
+    expect((await bodyOf(`${where}/edit`)).match(/value="1.4 to 5.5; 1.8 to 4.7 at 50"/)).not.toBeNull();
+  });
+
+  it('is refused where it is half typed or cannot be, and may stay empty', async () => {
+    const half = await send(shop, '/tools/machines/new', { ...LATHE, between: '6' });
+    expect(half.statusCode).toBe(422);
+    expect(problemAt(half.body, 'wheelPitch')).toMatch(/needs the distance between the shafts/);
+    const backwards = await send(shop, '/tools/machines/new', { ...LATHE, ...QUADRANT, swing: '60 to -80' });
+    expect(problemAt(backwards.body, 'swing')).toMatch(/The greater angle comes second/);
+    expect(textOf(await bodyOf(at(await send(shop, '/tools/machines/new', LATHE))))).not.toContain('Change wheels on its quadrant');
+  });
+});
