@@ -3,7 +3,7 @@ import { type Letters, lettersFor, PHONE, type Shown, widthOfText } from './lett
 import type { DrawnWheel } from './train-layout.ts';
 
 /** A slot of a quadrant as a line from its nearest to its farthest stud. */
-export type DrawnSlot = { readonly from: Point; readonly to: Point };
+type DrawnSlot = { readonly from: Point; readonly to: Point };
 
 type TrainShown = {
   readonly title: string;

@@ -29,7 +29,7 @@ const figure = (name: string, symbol: string, value: Figure['value'], formula = 
 const inch = (number: number, places: number) => ({ number, unit: 'in', places });
 
 /** The shortest geared lead of two or four wheels that is no shorter than any lobe's, so that the head stands low of upright for all. */
-export function gearedLead(
+function gearedLead(
   longest: number,
   { wheels, machine }: Omit<CamAsked, 'lobes'>,
 ): { readonly lead: number; readonly near: NearRatio } | null {

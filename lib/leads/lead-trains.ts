@@ -2,7 +2,7 @@ import { DomainError } from '../figure/domain-error.ts';
 import { type BestAsked, bestTrains, type Ranked } from '../trains/best-trains.ts';
 import { nearestTrains, type Train } from '../trains/nearest.ts';
 import { targetOf } from '../trains/target.ts';
-import { inchesOf, type Wanted } from '../trains/wanted.ts';
+import type { Wanted } from '../trains/wanted.ts';
 import { lessWheels } from '../trains/wheel-lists.ts';
 import { over, type Ratio, times, toNumber } from '../values/ratio.ts';
 
@@ -10,7 +10,11 @@ import { over, type Ratio, times, toNumber } from '../values/ratio.ts';
 export type Drive = 'worm' | 'direct';
 export type LeadMachine = { readonly turns: number; readonly screw: Ratio; readonly drive: Drive };
 
-/** Lead with equal wheels, exact, inches. */
+/**
+ * Lead of the machine, what equal wheels cut, exact, inches:  A × S with the worm in; S with the wheels direct to the spindle
+ * A: turns of the crank for one of the spindle; S: lead of the table screw.
+ * Source: Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan pages 67 to 70. Example: 40 and 1/4: 10; direct 1/4.
+ */
 export const machineLeadOf = ({ turns, screw, drive }: LeadMachine): Ratio => (drive === 'direct' ? screw : times(screw, [turns, 1]));
 
 /** Below this lead of the machine feed by the index crank, not by power: Brown & Sharpe, scan page 188. */
@@ -26,7 +30,7 @@ export function trainsForLead(wanted: Wanted, machine: LeadMachine, asked: Omit<
   return bestTrains({ ...asked, target: targetForLead(wanted, machine) });
 }
 
-/** Lead that a train cuts, exact. */
+/** Lead that a train cuts, exact: lead of the machine × driven ÷ drivers. Source: the same, pages 68, 69. Example: 100 × 32 ÷ 24 × 48 on 10 in: 3.6. */
 export const leadOfTrain = (ratio: Ratio, machine: LeadMachine): Ratio => over(machineLeadOf(machine), ratio);
 
 function checkMachine({ turns, screw }: LeadMachine): void {
@@ -69,6 +73,3 @@ export function exactWith(
     return train ? [{ teeth, train }] : [];
   });
 }
-
-/** Inches of lead as a plain number. */
-export const leadInches = (wanted: Wanted): number => inchesOf(wanted);

@@ -1,19 +1,4 @@
-// Symbols: L lead of the work, Lm lead of the machine (table travel for one spindle turn with equal wheels), both in one unit.
-
-/**
- * Lead of the machine: what equal wheels cut.
- *   Lm = A × S with the worm in; Lm = S with the wheels direct to the spindle
- * A: turns of the crank for one of the spindle; S: lead of the table screw.
- * Source: Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan pages 67 to 70 (10 in for 40 to 1 and 4 to the inch;
- * direct: 1/40 of the lead of the table). Example: 40 and 0.25: 10; direct: 0.25.
- */
-export const machineLead = (A: number, S: number, direct: boolean): number => (direct ? S : A * S);
-
-/**
- * Lead that a train cuts: L = Lm × product of driven ÷ product of drivers, the source being the table screw.
- * Source: the same, scan pages 68 and 69. Example: Lm 10, drivers 100 and 32, driven 24 and 48: 3.6.
- */
-export const leadOf = (Lm: number, drivers: number, driven: number): number => (Lm * driven) / drivers;
+// Symbols: L lead of the work; lengths in one unit throughout.
 
 /**
  * How far a tooth has run off sideways by the end of the face, at the pitch circle, when the lead is L1 instead of L.

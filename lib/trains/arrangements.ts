@@ -10,7 +10,7 @@ export type Arrangement = { readonly pairs: readonly (readonly [driver: number, 
 export type Turns = 'same' | 'opposite' | 'either';
 
 /** Every order of a list, like ones not told apart. */
-export function orders(list: readonly number[]): number[][] {
+function orders(list: readonly number[]): number[][] {
   if (list.length === 0) return [[]];
   return [...new Set(list)].flatMap((first) => {
     const at = list.indexOf(first);

@@ -27,7 +27,7 @@ const counted = (name: string, symbol: string, count: number): Figure => ({
   given: [],
 });
 
-export const chartTable = (lines: readonly ChartLine[]): AnswerTable => ({
+const chartTable = (lines: readonly ChartLine[]): AnswerTable => ({
   title: 'The list with today’s drawer',
   unit: 'in',
   heads: ['wanted', 'state', 'nearest train', 'error'],
@@ -41,7 +41,7 @@ export const chartTable = (lines: readonly ChartLine[]): AnswerTable => ({
 
 const madeRow = ({ teeth, exact, brings }: Made) => [{ count: teeth }, { count: exact }, brings.join(', ') || 'nothing yet'];
 
-export const makingTables = ({ alone, order }: MakingOrder): AnswerTable[] =>
+const makingTables = ({ alone, order }: MakingOrder): AnswerTable[] =>
   order.length === 0
     ? []
     : [

@@ -4,7 +4,7 @@ import { type NearRatio, searchIn, type Train } from './nearest.ts';
 import { compareNearness, type Target } from './target.ts';
 import { trainFor, type Wanted } from './wanted.ts';
 
-export type ChartState = 'exact' | 'near' | 'lost';
+type ChartState = 'exact' | 'near' | 'lost';
 /** An entry of a chart with today's drawer. best: the nearest train of two or four wheels; null when the drawer gives none at all. */
 export type ChartLine = {
   readonly wanted: Wanted;

@@ -1,9 +1,12 @@
+import { toMm } from '../values/length.ts';
+import { FREE } from './quadrant.ts';
+
 /** A wheel in its plane on its shaft; its outside radius in millimetres. */
 export type PlacedWheel = { readonly teeth: number; readonly outside: number; readonly shaft: number; readonly plane: number };
 export type Middle = { readonly x: number; readonly y: number };
 
 type Between = { readonly collar: number; readonly planes: readonly number[] };
-const FREE_MM = 0.254;
+const FREE_MM = toMm(FREE);
 
 const apartOf = (a: Middle, b: Middle): number => Math.hypot(a.x - b.x, a.y - b.y);
 

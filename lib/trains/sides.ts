@@ -21,7 +21,7 @@ export function teethOf(made: number, wheels: number, teeth: readonly number[]):
 }
 
 /** How many different sides of so many wheels there can be at most: for bounding the work before it begins. */
-export function mostSides(numbers: number, wheels: number): number {
+function mostSides(numbers: number, wheels: number): number {
   if (wheels === 1) return numbers;
   return wheels === 2 ? (numbers * (numbers + 1)) / 2 : (numbers * (numbers + 1) * (numbers + 2)) / 6;
 }

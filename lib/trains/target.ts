@@ -16,7 +16,7 @@ export function targetOf([num, den]: Ratio, power: -1 | 0 | 1 = 0): Target {
 }
 
 /** A quotient of whole numbers of any size as a plain number, right to a part in 10^17. */
-export function quotient(num: bigint, den: bigint): number {
+function quotient(num: bigint, den: bigint): number {
   if (num === 0n) return 0;
   const digits = den.toString().length - num.toString().length + 19;
   const scaled = digits > 0 ? (num * 10n ** BigInt(digits)) / den : num / den;

@@ -1,4 +1,3 @@
-import { printShort } from '../values/print.ts';
 import { over, type Ratio, ratio, times } from '../values/ratio.ts';
 import { exactNumber, quoted, type Read, read, unread } from '../values/read.ts';
 import { type Target, targetOf } from './target.ts';
@@ -45,10 +44,3 @@ export function readWanted(text: string): Read<Wanted> {
 export const trainFor = (wanted: Wanted, screw: Ratio): Target => targetOf(over(wanted.size, screw), wanted.pi);
 
 export const inchesOf = ({ size, pi }: Wanted): number => (size[0] / size[1]) * (pi === 1 ? Math.PI : 1);
-
-/** A whole number of threads per inch, or the pitch in the unit in which it comes out shortest. */
-export function printScrew(screw: Ratio): string {
-  if (screw[0] === 1) return `${screw[1]} TPI`;
-  const mm = (screw[0] * 127) / (screw[1] * 5);
-  return Number.isInteger(Math.round(mm * 1e6) / 1e4) ? `${printShort(mm, 4)} mm` : `${printShort(screw[0] / screw[1], 6)} in`;
-}

@@ -55,6 +55,7 @@ const partLinks = ({ places }: Bench): LinkView[] =>
 /** The cost above has tables too: rows of these are named apart. */
 const ownIds = (view: AnswerView): AnswerView => ({
   ...view,
+  figures: view.figures.map((figure) => ({ ...figure, key: `chart-${figure.key}` })),
   tables: view.tables.map((table) => ({ ...table, rows: table.rows.map((row) => ({ ...row, id: `chart-${row.id}` })) })),
 });
 

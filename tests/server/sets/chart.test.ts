@@ -37,7 +37,7 @@ it('marks each line of the chart exact, near or lost with the wheels that lie th
       .flat()
       .join(' '),
   ).toMatch(/22\/19 in.*28\/25 in/);
-  expect(sectionOf(html, 'chart')).toMatch(/href="\/sums\/change-gears\?thread=4(?:\+|%20)TPI[^"]*between=6/);
+  expect(sectionOf(html, 'chart')).toMatch(/href="\/sums\/change-gears\?[^"]*thread=4(?:\+|%20)TPI[^"]*between=6/);
   const link = /href="(\/sums\/change-gears\?[^"]*)"/.exec(sectionOf(html, 'chart'))?.[1]?.replaceAll('&amp;', '&') ?? '';
   expect((await visit(shop, link)).statusCode).toBe(200);
   expect(textOf(sectionOf(html, 'chart'))).toContain('The 22 that is missing');
