@@ -58,14 +58,14 @@ function shaftMarks(onShaft: readonly DrawnWheel[], shown: TrainShown, letters: 
   const collarMm = collarOf(shown);
   if (!first) return [];
   const middle: Point = [first.x, first.y];
-  const rows = onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`);
+  const counts = onShaft.map(({ teeth }) => teeth).join(' + ');
   const foot = first.y - collarMm / 2 - letters.label * 1.2;
   return [
     circle(middle, collarMm / 2, 'edge'),
     line([first.x - collarMm / 4, first.y], [first.x + collarMm / 4, first.y], 'centre'),
     line([first.x, first.y - collarMm / 4], [first.x, first.y + collarMm / 4], 'centre'),
     text([first.x, first.y + collarMm / 2 + letters.label * 0.3], first.shaft, letters.label),
-    ...rows.map((says, n) => text([first.x, foot - n * letters.label * 1.15], says, letters.label)),
+    text([first.x, foot], counts, letters.label),
   ];
 }
 
@@ -73,6 +73,14 @@ const wheelMarks = ({ teeth, x, y }: DrawnWheel, moduleMm: number): Mark[] => [
   circle([x, y], outsideRadius(teeth, moduleMm), 'here'),
   circle([x, y], pitchRadius(teeth, moduleMm), 'centre'),
 ];
+
+/** What stands below the picture: of a shaft with two wheels which lies nearer, and which wheel is an idler. */
+const legendOf = (shafts: readonly (readonly DrawnWheel[])[]): string[] =>
+  shafts
+    .filter((onShaft) => onShaft.length > 1 || onShaft[0]?.idler)
+    .map((onShaft) => `${onShaft[0]?.shaft}: ${onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(', ')}`);
+
+const LEGEND_LINE = 1.3;
 
 function describe(shafts: readonly (readonly DrawnWheel[])[]): string {
   const each = shafts.map((onShaft) => {
@@ -87,15 +95,16 @@ type Edges = { readonly low: Point; readonly high: Point };
 /** What the wheels and slots take up, with room for the words of narrow shafts. */
 function edgesOf(wheels: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Edges {
   const { moduleMm, slots = [] } = shown;
-  const [up, down] = [aboveName(shown, letters) + letters.label * 0.4, collarOf(shown) / 2 + letters.label * 3];
+  const [up, down] = [aboveName(shown, letters) + letters.label * 0.4, collarOf(shown) / 2 + letters.label * 1.5];
   const boxes = wheels.map(({ teeth, x, y, shaft }) => {
     const r = outsideRadius(teeth, moduleMm);
-    const wide = Math.max(r, widthOfText(shaft, letters.label) / 2, widthOfText('000 behind', letters.label) / 2);
+    const wide = Math.max(r, widthOfText(shaft, letters.label) / 2, widthOfText('000 + 000', letters.label) / 2);
     return { low: [x - wide, y - Math.max(r, down)] as const, high: [x + wide, y + Math.max(r, up)] as const };
   });
   const points = [...boxes.flatMap(({ low, high }) => [low, high]), ...slots.flatMap(({ from, to }) => [from, to])];
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  return { low: [Math.min(...xs) - 2, Math.min(...ys) - 2], high: [Math.max(...xs) + 2, Math.max(...ys) + 2] };
+  const legend = legendOf(shaftsOf(wheels)).length * letters.label * LEGEND_LINE;
+  return { low: [Math.min(...xs) - 2, Math.min(...ys) - 2 - legend], high: [Math.max(...xs) + 2, Math.max(...ys) + 2] };
 }
 
 /** A train of change wheels as seen from the end of the machine: which wheel is on which shaft, and which way each turns. */
@@ -105,15 +114,19 @@ export function trainDrawing(wheels: readonly DrawnWheel[], shown: TrainShown): 
     return high[0] - low[0];
   });
   const shafts = shaftsOf(wheels);
+  const edges = edgesOf(wheels, shown, letters);
+  const legend = legendOf(shafts);
+  const below = (n: number): number => edges.low[1] + (legend.length - 1 - n) * letters.label * LEGEND_LINE + letters.label * 0.3;
   return {
     title: shown.title,
     describes: describe(shafts),
-    ...edgesOf(wheels, shown, letters),
+    ...edges,
     toScale: shown.toScale ?? false,
     marks: [
       ...(shown.slots ?? []).map(({ from, to }) => line(from, to, 'edge')),
       ...wheels.flatMap((wheel) => wheelMarks(wheel, shown.moduleMm)),
       ...shafts.flatMap((onShaft) => [...shaftMarks(onShaft, shown, letters), ...arrowMarks(onShaft, shown, letters)]),
+      ...legend.map((says, n) => text([edges.low[0] + letters.label * 0.3, below(n)], says, letters.label, 'start')),
     ],
   };
 }

@@ -109,7 +109,7 @@ function nearestValues(target: number, most: number) {
   const off = (value: number): number => Math.abs(value - target);
   const limit = (): number => (values.length < most ? Number.POSITIVE_INFINITY : off(values[most - 1] as number));
   const offer = (value: number): number => {
-    if (values.includes(value)) return limit();
+    if (value === values[0] || values.includes(value)) return limit();
     let at = values.length;
     while (at > 0 && off(values[at - 1] as number) > off(value)) at--;
     values.splice(at, 0, value);

@@ -22,12 +22,15 @@ export function walk(
 ): void {
   const { product, made, many } = sides;
   let [near, within] = [0, limit * (1 + MARGIN) + target * MARGIN];
+  // Nothing is nearer than exact: the first pass, which only finds how near, may end there.
+  let reached = false;
   const tried = (driver: number, driven: number): void => {
     if (!apart(made[driver] as number, made[driven] as number, wheels, there)) return;
     const found = take(driver, driven, (product[driver] as number) / (product[driven] as number));
     within = found * (1 + MARGIN) + target * MARGIN;
+    reached = found === 0;
   };
-  for (let driven = 0; driven < many; driven++) {
+  for (let driven = 0; driven < many && !(neighboursOnly && reached); driven++) {
     const below = product[driven] as number;
     const wanted = target * below;
     while (near < many && (product[near] as number) < wanted) near++;
