@@ -28,8 +28,8 @@ import { teethOf, type Work } from './work.ts';
 const BIG = { first: 15, later: 25 } as const;
 const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
-/** The picture of the gears, and the lines of a column that it takes away. */
-const [GEARS_TALL, GEARS_TAKE] = [46, 10];
+/** The picture of the gears: the lines begin on the next side. */
+const GEARS_TALL = 48;
 
 /** The move that the table walks by: that of the operation asked for. Throws DomainError while no circle serves. */
 export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operations' | 'own' | 'part'>): WalkedMove {
@@ -129,17 +129,26 @@ const columnsWide = (heads: readonly string[], big: boolean): number => {
   return big || heads.length > 3 ? 3 : 4;
 };
 
-/** The lines of one part shared out over sides, each in columns side by side. less: lines that a picture takes away on the first side. */
-function sidesOf(lines: readonly IndexLine[], heads: readonly string[], less: number): IndexColumns[] {
-  const big = lines.length <= (BIG.first - less) * columnsWide(heads, true);
-  const [{ first: most, later: each }, wide] = [big ? BIG : PLAIN, columnsWide(heads, big)];
-  const room = { first: most - less, later: each };
+/** Room for lines: all of it; less where two pins are set; none on the first side where gears are drawn. */
+type FirstSide = 'plain' | 'two pins' | 'gears';
+const TWO_PINS_TAKE = 7;
+
+/** The lines of one part shared out over sides, each in columns side by side. */
+function sidesOf(lines: readonly IndexLine[], heads: readonly string[], firstSide: FirstSide): IndexColumns[] {
+  const most = ({ first, later }: typeof BIG | typeof PLAIN) =>
+    firstSide === 'gears' ? { first: 0, later } : { first: firstSide === 'plain' ? first : first - TWO_PINS_TAKE, later };
+  const bigRoom = most(BIG);
+  const big = lines.length <= (firstSide === 'gears' ? bigRoom.later : bigRoom.first) * columnsWide(heads, true);
+  const [room, wide] = [most(big ? BIG : PLAIN), firstSide === 'plain' ? columnsWide(heads, big) : Math.min(3, columnsWide(heads, big))];
   const [first, later] = [room.first * wide, room.later * wide];
   const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
     lines.slice(first + at * later, first + (at + 1) * later),
   );
-  const side = (some: readonly IndexLine[], most: number): IndexColumns => ({ big, passes: heads, columns: inColumns(some, most) });
-  return [side(lines.slice(0, first), room.first), ...rest.map((some) => side(some, room.later))];
+  const side = (some: readonly IndexLine[], fits: number): IndexColumns => ({ big, passes: heads, columns: inColumns(some, fits) });
+  return [
+    first === 0 ? { big, passes: heads, columns: [] } : side(lines.slice(0, first), room.first),
+    ...rest.map((some) => side(some, room.later)),
+  ];
 }
 
 /** The table of one part, small, to stand on a sheet with others. */
@@ -162,7 +171,7 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
   const [teeth, move, { part }] = [teethOf(work), moveFor(work), work];
   const heads = passHeads(all.map(({ pass }) => pass));
   const geared = gearedBy(work.operations);
-  const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? GEARS_TAKE : 0);
+  const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? 'gears' : move.back ? 'two pins' : 'plain');
   const title = `${part.mark} ${part.name}`;
   const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };
   return {
