@@ -106,8 +106,6 @@ const holesGone = (move: IndexMove) => [
   given('c', 'holes in the circle', count(move.circle), 'table'),
 ];
 
-const NO_GEARS = 'none: the plate stands still';
-
 /** Spaces and holes as counts where there is one sector to set, in words where there are two or none. */
 function sectorFigures(way: Way): Record<'sector' | 'sectorHoles', Figure> {
   if (way.method === 'compound' || way.move.spaces === 0) {
@@ -155,7 +153,7 @@ function gearFigures(asked: WaysAsked, way: Way): Record<GearKey, Figure> {
   if (way.method !== 'differential') {
     const none = (key: GearKey): Figure => told(key, 'none');
     return {
-      plateTurns: told('plateTurns', NO_GEARS),
+      plateTurns: told('plateTurns', 'none: the plate stands still'),
       gears: none('gears'),
       idlers: none('idlers'),
       setFor: none('setFor'),
@@ -203,14 +201,13 @@ function proofFigure(asked: WaysAsked, way: Way): Figure {
     );
   if (way.method === 'compound') {
     const { front, frontCircle, back, backCircle } = way.move;
-    const sign = back > 0 ? '+' : '−';
     const givens = [
       given('x', 'spaces of the crank', count(front)),
       given('a', 'holes in its circle', count(frontCircle), 'table'),
       given('y', 'spaces of the back pin', count(Math.abs(back))),
       given('b', 'holes in its circle', count(backCircle), 'table'),
     ];
-    return made(`N × (x ÷ a ${sign} y ÷ b)`, givens, takes);
+    return made(`N × (x ÷ a ${back > 0 ? '+' : '−'} y ÷ b)`, givens, takes);
   }
   const { turns, spaces, circle } = way.move;
   const moved = [
