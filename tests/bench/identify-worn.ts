@@ -1,7 +1,7 @@
 import { nearestSpanCount, span } from '../../lib/gears/spur.formulas.ts';
 import { CANDIDATES, type Candidate } from '../../lib/identify/candidates.ts';
 import type { MeasuredWheel, Reading } from '../../lib/identify/readings.ts';
-import { inches, toInches } from '../../lib/values/length.ts';
+import { inches } from '../../lib/values/length.ts';
 import { bell, type Draw, from, pick } from './identify-draw.ts';
 
 /** A wheel that was made up, as it truly is, and what somebody read on it. truth is null where it is none of the candidates. */
@@ -102,6 +102,3 @@ export function makeUp(draw: Draw, law: Law): MadeUp {
   const sizes = { N, m: truth.m, a: truth.a, A: truth.A, B: truth.B };
   return { truth, wheel: { teeth: N, readings: readOn(draw, law, sizes, () => 1 + eased) } };
 }
-
-/** The outside of a made-up wheel, for a look at what was made. */
-export const sizeOf = (reading: Reading): number => (reading.of === 'helix' ? reading.angle : toInches(reading.size));

@@ -8,6 +8,7 @@ import { fillDemo } from '../../seed/demo.ts';
 import { buildApp } from '../../server/app.ts';
 import { openShops } from '../../server/shops.ts';
 import { fillLarge } from './fill.ts';
+import { benchIdentify } from './identify.ts';
 import { timePages } from './pages.ts';
 import { bareStart, coldStart } from './start.ts';
 import { benchTrains } from './trains.ts';
@@ -62,6 +63,7 @@ async function benchStart(folder: string): Promise<void> {
 const folder = mkdtempSync(path.join(tmpdir(), 'backgear-bench-'));
 try {
   benchRatios();
+  benchIdentify(say);
   benchTrains();
   await benchPages(folder);
   await benchStart(folder);
