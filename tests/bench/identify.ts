@@ -1,4 +1,5 @@
 import { performance } from 'node:perf_hooks';
+import { DomainError } from '../../lib/figure/domain-error.ts';
 import { span } from '../../lib/gears/spur.formulas.ts';
 import { type Identified, identify } from '../../lib/identify/identify.ts';
 import { printNumber } from '../../lib/values/print.ts';
@@ -28,12 +29,22 @@ const binned = (all: readonly Judged[]): readonly Bin[] =>
     return { n: inside.length, said: inside.reduce((sum, { said }) => sum + said, 0), right: inside.filter(({ right }) => right).length };
   });
 
+/** What is found, or null where a slip made readings that are refused in words: nothing is said of those. */
+function unlessRefused({ wheel }: MadeUp): Identified | null {
+  try {
+    return identify([wheel]);
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
+}
+
 /** So many made-up wheels by one law, each identified. */
 export function borneOut(law: typeof FIRST, seed: number, wheels: number): Borne {
   const draw = seeded(seed);
-  const each = Array.from({ length: wheels }, () => makeUp(draw, law)).map((made) => {
-    const found = identify([made.wheel]);
-    return { answer: judged(found, made), pitch: judgedPitch(found, made) };
+  const each = Array.from({ length: wheels }, () => makeUp(draw, law)).flatMap((made) => {
+    const found = unlessRefused(made);
+    return found ? [{ answer: judged(found, made), pitch: judgedPitch(found, made) }] : [];
   });
   return { answers: binned(each.map(({ answer }) => answer)), pitches: binned(each.map(({ pitch }) => pitch)) };
 }
