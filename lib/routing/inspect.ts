@@ -2,7 +2,7 @@ import { type SpareVerdict, testSpare } from '../blanks/spare-test.sums.ts';
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
 import { holeWords } from '../cutters/describe.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
-import { half, type Length, subtract } from '../values/length.ts';
+import { half, type Length, nanometres, subtract } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import type { Job } from './job.ts';
 import { MINUTES } from './minutes.data.ts';
@@ -15,8 +15,8 @@ import { atMost, measure, operation } from './written.ts';
 /** The spare with what was measured since the routing was opened. */
 export function spareNow(spare: SpareWheel, { readings }: Job): SpareWheel {
   const [root, runOut] = [lengthRead(readings, 'sound', 'oldRoot'), lengthRead(readings, 'sound', 'runOut')];
-  const bore = spare.gear.bore?.diameter ?? null;
-  const wall = root && bore ? ({ by: 'wall', wall: half(subtract(root.length, bore)), bore } as const) : null;
+  const bore = spare.gear.bore?.diameter ?? nanometres(0);
+  const wall = root ? ({ by: 'wall', wall: half(subtract(root.length, bore)), bore } as const) : null;
   return { ...spare, runOut: runOut?.length ?? spare.runOut, reading: wall ?? spare.reading };
 }
 
@@ -75,6 +75,10 @@ function soundFigures({ answer, root }: SpareVerdict, job: Job): Record<string, 
   };
 }
 
+/** No sum by hand: the walls and the bore are written down with the wheel, and the root is worked out from them. */
+export const WALLS =
+  'Measure the wall from bore to root in six places, and the bore. Written down with the wheel in the drawer, the least wall is enough: the root is worked out from it.';
+
 /** Whether the spare is sound enough to become the wheel: the whole spare test, with the figures behind it. */
 export function soundEnough(job: Job, verdict: SpareVerdict, after: string): PlannedOperation {
   const figures = soundFigures(verdict, job);
@@ -86,14 +90,14 @@ export function soundEnough(job: Job, verdict: SpareVerdict, after: string): Pla
     setUp: BENCH,
     steps: [
       'Read the old roots against the bore, on a stub that fits the bore.',
-      'Measure the least wall from bore to root in six places.',
+      WALLS,
       'See that it is solid where the new teeth will stand.',
       'Look for wear in the bore and bruises on its edges.',
     ],
     verdict: verdict.says,
     figures,
     measures: [
-      ...(root ? [measure('oldRoot', root, 'Old root diameter: twice the least wall, and the bore', smaller, 'Room to spare.')] : []),
+      ...(root ? [measure('oldRoot', root, 'Old root diameter', smaller, 'Room to spare.')] : []),
       ...(runOut ? [measure('runOut', runOut, 'Run-out of the old roots', '', 'True the bore first, or take another spare.')] : []),
     ],
     cautions: verdict.answer.cautions,

@@ -8,7 +8,7 @@ import type { Caution, Figure } from '../figure/figure.ts';
 import { add, inches, type Length, nanometres, subtract } from '../values/length.ts';
 import type { RingAndHub } from './asked.ts';
 import { checkBlank, edges } from './blank.ts';
-import { countAndMeasure, fileTest, layOut, outsideOf, spareNow } from './inspect.ts';
+import { countAndMeasure, fileTest, layOut, outsideOf, spareNow, WALLS } from './inspect.ts';
 import type { Job } from './job.ts';
 import { latheSpeed } from './lathe-speeds.ts';
 import { chuckOf, mandrelPhase } from './mandrel.ts';
@@ -64,7 +64,8 @@ const sound = ({ wished }: Fit): PlannedOperation =>
     title: 'See that the middle will carry a ring',
     setUp: BENCH,
     steps: [
-      'Read the old roots against the bore, and measure the least wall in six places.',
+      'Read the old roots against the bore.',
+      WALLS,
       'See that the hub is solid under the ring, and that the bore is good.',
       'Nothing plated, zinc or phenolic, and no closed hollow, goes in an oven.',
     ],
@@ -78,7 +79,7 @@ const sound = ({ wished }: Fit): PlannedOperation =>
 
 const OLD_ROOT: Measure = {
   key: 'oldRoot',
-  name: 'Old root diameter: twice the least wall, and the bore',
+  name: 'Old root diameter',
   figure: 'oldRoot',
   low: null,
   high: null,

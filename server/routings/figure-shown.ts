@@ -28,6 +28,10 @@ function limitView(key: string, figure: Figure, more: Partial<FigureView> = {}):
 const workedOut = (key: string, figure: Figure, more: Partial<FigureView> = {}): FigureView =>
   isLimit(figure) ? limitView(key, figure, more) : figureView(key, figure, { limits: limitWords(figure), ...more });
 
+/** A name that says where the figure is from says it of what stands there. */
+export const bySource = (name: string, from: StoredFigure['shownFrom']): string =>
+  from === 'worked out' ? name : name.replace(/, (worked out|measured)$/, `, ${from}`);
+
 /** What was measured or typed, in place of what was worked out; that stays in the working. */
 function standing(stored: StoredFigure): Partial<FigureView> {
   const { figure, shown, shownFrom } = stored;
@@ -36,6 +40,7 @@ function standing(stored: StoredFigure): Partial<FigureView> {
   const view = figureView(stored.key, figure);
   const note = [`Worked out: ${figureWords(figure)}.`, figure.note ?? ''].filter((part) => part !== '').join(' ');
   return {
+    name: bySource(figure.name, shownFrom),
     text,
     unit,
     other,

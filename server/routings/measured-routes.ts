@@ -131,7 +131,7 @@ export const done = (visit: Visit): Promise<Result> =>
       const { line } = work;
       const { rev, says } = await takeToday(visit, work);
       await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: stillAnswering(work, readings) });
-      return ['Done.', says, notMeasured(line, readings)].filter((part) => part !== '').join(' ');
+      return ['Done.', says, notMeasured(line, readings, work.now)].filter((part) => part !== '').join(' ');
     },
     ({ today, at }) => {
       const next = today.lines.slice(at + 1).find(({ state }) => state !== 'done' && state !== 'struck out');

@@ -2,7 +2,7 @@ import type { StoredFigure } from '../../db/figures.ts';
 import type { MeasuredNow, OperationLine } from '../../db/operations.ts';
 import type { Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
-import type { Measure } from '../../lib/routing/operation.ts';
+import type { Measure, PlannedOperation } from '../../lib/routing/operation.ts';
 import type { Length, LengthUnit } from '../../lib/values/length.ts';
 import { printLength } from '../../lib/values/print.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
@@ -101,9 +101,12 @@ export const outsideLimits = (line: OperationLine, values: Values): string[] =>
     return verdict && !verdict.within ? [`${measure.name}: ${verdict.says}`] : [];
   });
 
-/** What could have been written down and never was, in words; '' when all of it is there. */
-export function notMeasured(line: OperationLine, now: readonly MeasuredNow[]): string {
-  const left = measurable(line).filter(({ stored }) => !stored.measured && !now.some(({ figure }) => figure === stored.key));
+/** What could have been written down and never was, in words; '' when all of it is there. What was measured on the wheel in the drawer counts. */
+export function notMeasured(line: OperationLine, now: readonly MeasuredNow[], planned: PlannedOperation | null): string {
+  const onItem = (figure: string): boolean => planned?.figures[figure]?.name.endsWith(', measured') ?? false;
+  const left = measurable(line).filter(
+    ({ stored }) => !stored.measured && !onItem(stored.key) && !now.some(({ figure }) => figure === stored.key),
+  );
   return left.length === 0 ? '' : `Not measured: ${left.map(({ measure }) => measure.name).join('; ')}.`;
 }
 

@@ -7,7 +7,7 @@ import { formMark } from '../once.ts';
 import type { ButtonView, HiddenView, LinkView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Visit } from '../visit.ts';
-import { figuresShown } from './figure-shown.ts';
+import { bySource, figuresShown } from './figure-shown.ts';
 import { leaveForm } from './leave-form.ts';
 import { measuredTable, measureFields, minutesField } from './measured.ts';
 import { needsTable } from './section.ts';
@@ -59,9 +59,17 @@ const neighbour = (line: OperationLine | undefined): LinkView | null => (line ? 
 
 const TEETH_KEYS: readonly (string | null)[] = ['nick', 'rough', 'finish'];
 
-function linksOf({ line, routing, part: own }: Work, canChange: boolean): LinkView[] {
+/** The walls and the bore have a form of their own with the wheel; from them the root is worked out. */
+const wallsLink = ({ line, routing, spareId }: Work): LinkView[] =>
+  line.key === 'sound' && routing.closed_on === null && spareId !== null
+    ? [{ says: 'Six walls and the bore: write them down with the wheel', href: `${to.item(spareId)}#walls` }]
+    : [];
+
+function linksOf(work: Work, canChange: boolean): LinkView[] {
+  const { line, routing, part: own } = work;
   const open = routing.closed_on === null;
   return [
+    ...(canChange ? wallsLink(work) : []),
     ...(line.figures.length > 0 ? [{ says: 'At the machine: one number at a time', href: to.atMachine(line.id) }] : []),
     ...(TEETH_KEYS.includes(line.key) && own.stored ? [{ says: 'Count the teeth: one hole at a time', href: to.teeth(line.id) }] : []),
     ...(open && canChange
@@ -97,7 +105,12 @@ function changing(work: Work, tried: Tried, canChange: boolean) {
     undo: line.state === 'done' ? button(line, { action: to.operationUndone(line.id), says: 'Not done after all' }) : null,
     leave: leaveForm(line.routing_id, today.lines, line.id, to.operation(line.id)),
     acts: line.state === 'done' ? [] : actsOf(work),
-    typeOver: open ? line.figures.map(({ key, figure }) => ({ says: figure.name, href: to.operationFigure(line.id, key) })) : [],
+    typeOver: open
+      ? line.figures.map(({ key, figure, shownFrom }) => ({
+          says: bySource(figure.name, shownFrom),
+          href: to.operationFigure(line.id, key),
+        }))
+      : [],
   };
 }
 

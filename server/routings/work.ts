@@ -1,3 +1,4 @@
+import { blanksOf } from '../../db/blanks.ts';
 import { RecordNotFound, rowOf } from '../../db/changes.ts';
 import type { Row } from '../../db/executor.ts';
 import { type OperationLine, operationsOf } from '../../db/operations.ts';
@@ -23,8 +24,8 @@ export type RoutingWork = WrittenWork & { readonly today: Today; readonly change
 type Placed = { readonly line: OperationLine; readonly at: number };
 /** An operation within its routing, as it is written. */
 export type WrittenOperation = WrittenWork & Placed;
-/** The same; now: as lib would plan it today, null for one that was added by hand. */
-export type Work = RoutingWork & Placed & { readonly now: PlannedOperation | null };
+/** The same; now: as lib would plan it today, null for one that was added by hand. spareId: the wheel that it is cut from. */
+export type Work = RoutingWork & Placed & { readonly now: PlannedOperation | null; readonly spareId: number | null };
 
 /** For pages that show nothing of today's plan. Throws RecordNotFound. */
 export async function writtenWork(db: Db, id: number): Promise<WrittenWork> {
@@ -53,7 +54,8 @@ async function placed<W extends WrittenWork>({ db, params }: Visit, workOf: (db:
 /** The operation that an address names. Throws RecordNotFound. */
 export async function operationWork(visit: Visit): Promise<Work> {
   const work = await placed(visit, routingWork);
-  return { ...work, now: work.today.plan?.operations.find(({ key }) => key === work.line.key) ?? null };
+  const spare = (await blanksOf(visit.db, work.routing.id)).find(({ role }) => role !== 'ring');
+  return { ...work, spareId: spare?.item_id ?? null, now: work.today.plan?.operations.find(({ key }) => key === work.line.key) ?? null };
 }
 
 /** A closed routing is history: its record stands. Throws DomainError. */

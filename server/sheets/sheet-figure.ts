@@ -5,6 +5,7 @@ import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
 import type { Measure } from '../../lib/routing/operation.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
+import { bySource } from '../routings/figure-shown.ts';
 import { workedLine } from './worked-line.ts';
 
 /** One figure on paper: large, in one unit; `box`: it is measured, and there is room to write; measured: what was, if it was. */
@@ -103,7 +104,7 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
   const limits = limitsOf(stored, measure, inOne, places);
   return {
     key: `${(operation.key ?? `own-${operation.id}`).replaceAll(' ', '-')}-${stored.key}`,
-    name: own.name,
+    name: bySource(own.name, stored.shownFrom),
     text: printed.text,
     unit: printed.unit,
     long: printed.text.length > LONG,

@@ -5,6 +5,7 @@ import { part } from '../../../db/parts.ts';
 import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { inches } from '../../../lib/values/length.ts';
+import { NOW } from '../app-for-tests.ts';
 import { type Bench, blemish, firstStory } from './bench.ts';
 
 const ANEW = 'another blank: choose the blank anew';
@@ -111,5 +112,38 @@ describe('a spare whose old root was measured too small for the new wheel', () =
     await post(`/routings/${first}/give-up`, { rev: String((await routing(db, first)).rev) });
     expect((await get(`/parts/${part22}`)).body).not.toContain('choose the blank anew');
     expect((await get(`/routings/${first}`)).body).not.toContain('Choose the blank anew');
+  });
+});
+
+describe('the old root is named by where it is from', () => {
+  it('worked out until it is measured; no sum is asked for, and the walls of the wheel are one press away', async () => {
+    const bench = await firstStory();
+    const { spare31, line, get } = bench;
+    const sound = await line(bench.first, 'sound');
+    const before = (await get(`/operations/${sound.id}`)).body;
+    expect(before).toContain('Old root, worked out');
+    expect(before).toContain(`href="/drawer/${spare31}#walls"`);
+    expect((await get(`/drawer/${spare31}`)).body).toContain('id="walls"');
+    expect(before).not.toContain('twice the least wall');
+    await measureRoot(bench, '3.58');
+    const after = (await get(`/operations/${sound.id}`)).body;
+    expect(after).toContain('Old root, measured');
+    expect(after).not.toContain('Old root, worked out');
+    expect((await get(`/parts/${bench.part22}/sheet`)).body).not.toContain('Old root, worked out');
+  });
+
+  it('walls written down with the wheel are taken by the operation, and hold the work up as a root typed here does', async () => {
+    const bench = await withMandrel(await firstStory());
+    const { spare31, first, line, post, db } = bench;
+    const today = NOW.slice(0, 10);
+    await post(`/drawer/${spare31}/readings`, { what: 'bore', value: '1.25', readOn: today, instrument: '' });
+    // derived: 1.2500 + 2 × 0.8250 = 2.9000
+    const walls = Object.fromEntries([1, 2, 3, 4, 5, 6].map((place) => [`wall${place}`, place === 3 ? '0.825' : '0.83']));
+    expect((await post(`/drawer/${spare31}/walls`, { ...walls, readOn: today, instrument: '' })).statusCode).toBe(303);
+    expect((await routing(db, first)).blank_fails).toBe(WHY);
+    const { id, rev } = await line(first, 'sound');
+    const done = await post(`/operations/${id}/done`, { rev: String(rev) });
+    expect(done.cookies.map(({ value }) => decodeURIComponent(decodeURIComponent(value))).join()).not.toContain('Not measured: Old root');
+    expect((await line(first, 'sound')).figures.find(({ key }) => key === 'oldRoot')?.figure.name).toBe('Old root, measured');
   });
 });
