@@ -6,7 +6,7 @@ import { TIP_LOSS, UNEVEN, WEAR_SPREAD } from './judgements.data.ts';
  * Its long tails stand for slips, burrs and bruises: a reading far off speaks against a candidate without forbidding it.
  * Source: Gelman and others, Bayesian Data Analysis, robust models by the t law (value from memory). Example: r 0, e 1 gives 0.375.
  */
-export function likelihood(r: number, e: number): number {
+function likelihood(r: number, e: number): number {
   const y = 1 + (r * r) / (4 * e * e);
   return 0.375 / (e * y * y * Math.sqrt(y));
 }

@@ -3,7 +3,7 @@ import { printPitch } from '../gears/pitch.ts';
 import { nearestSpanCount, span } from '../gears/spur.formulas.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { inches, type LengthUnit } from '../values/length.ts';
-import { printDegrees, printLength, printShort } from '../values/print.ts';
+import { printDegrees, printShort } from '../values/print.ts';
 import type { Found, Identified } from './identify.ts';
 import { type Misfit, worst } from './misfit.ts';
 import type { NearMiss } from './near-misses.ts';
@@ -104,6 +104,3 @@ export function setTable({ strangers }: Identified, teeth: readonly number[], un
     rows: teeth.map((count, i) => [`${count} teeth`, verdict(strangers[i] ?? 0), chanceText(strangers[i] ?? 0)]),
   };
 }
-
-export const shown = (inch: number, unit: LengthUnit): string =>
-  `${printLength(inches(inch), { unit, places: unit === 'in' ? 4 : 3 })} ${unit}`;

@@ -9,7 +9,7 @@ import type { Fit, PlainWheel } from './weigh.ts';
 export type Rival = { readonly candidate: Candidate; readonly chance: number; readonly fit: Fit };
 
 /** What one candidate would have the measurement read, and within what. Inches. */
-export type Would = { readonly candidate: Candidate; readonly read: number; readonly within: number };
+type Would = { readonly candidate: Candidate; readonly read: number; readonly within: number };
 export type NextMeasurement = { readonly name: string; readonly parts: number; readonly each: readonly Would[] };
 
 /** Something that could be measured: one reading, or one less another (two spans). */
@@ -84,7 +84,7 @@ function touches(reading: Plain, rival?: Rival): boolean {
  * How far two bells overlap: 1 for the same, 0 for apart. √(2 s t/(s² + t²)) e^(−d²/(4(s² + t²))), d between their middles, s and t their widths.
  * Source: Bhattacharyya's coefficient (value from memory). Example: d 0.004, s t 0.001 gives 0.135.
  */
-export function overlap(d: number, s: number, t: number): number {
+function overlap(d: number, s: number, t: number): number {
   const both = s * s + t * t;
   return Math.sqrt((2 * s * t) / both) * Math.exp(-(d * d) / (4 * both));
 }

@@ -10,7 +10,7 @@ const MM_PER_INCH = 25.4;
 const SERIES = { DP: DP_SERIES, module: MODULE_SERIES, CP: CP_SERIES } as const;
 
 /** Module in inches of any pitch. Example: module 2.5 gives 0.098425, 8 DP gives 0.125. */
-export const moduleInches = (pitch: Pitch): number => moduleOf(pitch) / (pitch.kind === 'module' ? MM_PER_INCH : 1);
+const moduleInches = (pitch: Pitch): number => moduleOf(pitch) / (pitch.kind === 'module' ? MM_PER_INCH : 1);
 
 function weighted(kind: PitchKind): KnownPitch[] {
   return (['usual', 'less', 'rare'] as const).flatMap((met: Met) =>

@@ -4,10 +4,10 @@ import { TEMPER } from './temper.data.ts';
 import type { Weighed } from './weigh.ts';
 
 /** How likely each candidate is, likeliest first, and that none fits; together 1. */
-export type Posterior = { readonly ranked: readonly { readonly candidate: Candidate; readonly chance: number }[]; readonly none: number };
+type Posterior = { readonly ranked: readonly { readonly candidate: Candidate; readonly chance: number }[]; readonly none: number };
 
 /** The sum of numbers given by their logarithms, as a logarithm. */
-export function logSum(logs: readonly number[]): number {
+function logSum(logs: readonly number[]): number {
   const most = Math.max(...logs);
   if (!Number.isFinite(most)) return Number.NEGATIVE_INFINITY;
   return most + Math.log(logs.reduce((total, one) => total + Math.exp(one - most), 0));

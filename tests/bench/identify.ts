@@ -7,8 +7,8 @@ import { seeded } from './identify-draw.ts';
 import { FIRST, type MadeUp, makeUp, SECOND } from './identify-worn.ts';
 
 /** How often the first answer was right at each tenth of stated confidence. said and right are sums over n answers. */
-export type Bin = { readonly n: number; readonly said: number; readonly right: number };
-export type Borne = { readonly answers: readonly Bin[]; readonly pitches: readonly Bin[] };
+type Bin = { readonly n: number; readonly said: number; readonly right: number };
+type Borne = { readonly answers: readonly Bin[]; readonly pitches: readonly Bin[] };
 
 type Judged = { readonly said: number; readonly right: boolean };
 
@@ -40,7 +40,7 @@ function unlessRefused({ wheel }: MadeUp): Identified | null {
 }
 
 /** So many made-up wheels by one law, each identified. */
-export function borneOut(law: typeof FIRST, seed: number, wheels: number): Borne {
+function borneOut(law: typeof FIRST, seed: number, wheels: number): Borne {
   const draw = seeded(seed);
   const each = Array.from({ length: wheels }, () => makeUp(draw, law)).flatMap((made) => {
     const found = unlessRefused(made);
@@ -50,7 +50,7 @@ export function borneOut(law: typeof FIRST, seed: number, wheels: number): Borne
 }
 
 /** The expected calibration error: by how much said and right differ, bin by bin, weighed by how many. */
-export function calibrationError(bins: readonly Bin[]): number {
+function calibrationError(bins: readonly Bin[]): number {
   const all = bins.reduce((sum, { n }) => sum + n, 0);
   return bins.reduce((sum, { said, right }) => sum + Math.abs(said - right), 0) / all;
 }
