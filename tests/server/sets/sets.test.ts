@@ -122,6 +122,9 @@ describe('story 1 on the page of its set (derived, and story)', () => {
     const says = textOf(sectionOf(forced, 'blanks'));
     expect(says).toContain('Taking 34 for the 22 forces the 46 into the 28');
     expect(says).toContain('It breaks the rule: least metal removed.');
+    const before = /<section id="blanks">[\s\S]*?<p class="says">([^<]*)</.exec(html)?.[1] ?? 'no sentence';
+    expect(says).not.toContain(textOf(before));
+    expect(html.indexOf('id="blanks"')).toBeLessThan(html.indexOf('id="cost"'));
     const refused = await bodyOf(`${set}?make=${partOf(html, 22)}&from=${spareOf(html, 25)}`);
     expect(textOf(sectionOf(refused, 'blanks'))).toContain('the old gaps would stay 0.0821 in deep');
     expect(textOf(sectionOf(refused, 'blanks'))).not.toContain('all the same');
