@@ -1,5 +1,5 @@
 import type { Caution, Figure, Given } from '../figure/figure.ts';
-import { inUnit, type Length } from '../values/length.ts';
+import { inUnit, type Length, type LengthUnit } from '../values/length.ts';
 import type { Radii } from './contact-ratio.formulas.ts';
 import { type CoupleAsked, type PairTerms, pairTerms, type Settled, settled } from './couple.ts';
 import { atOf, baseOf, type Flanks, mtOf, pitchOf, tipOf } from './flanks.formulas.ts';
@@ -104,3 +104,22 @@ export const fouls = (who: string, about: string): Caution => ({
   weight: 'beware',
   about,
 });
+
+/** What is left of the contact where tips foul: only shown when it is less. */
+export function heldFigure(
+  unit: LengthUnit,
+  ratio: number,
+  held: number,
+  path: string,
+  base: string,
+  at: readonly Given[],
+): Record<string, Figure> {
+  if (!(held < ratio - 1e-9)) return {};
+  const said = {
+    name: 'Contact ratio on involute alone',
+    symbol: 'ei',
+    formula: `max(0, ${path}) ÷ (${base})`,
+    source: 'derived: beyond the base circle there is no involute',
+  };
+  return { involuteContact: toldNumber(unit, said, held, at, 4) };
+}

@@ -1,7 +1,7 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer } from '../figure/figure.ts';
-import { type ContactAsked, fouls, overlap, radii, reachOf, T109, weak } from './contact-figures.ts';
-import { contactRatioWithRack } from './contact-ratio.formulas.ts';
+import { type ContactAsked, fouls, heldFigure, overlap, radii, reachOf, T109, weak } from './contact-figures.ts';
+import { contactRatioOnRack, contactRatioWithRack } from './contact-ratio.formulas.ts';
 import { atOf, baseOf, mtOf, pitchOf, tipOf } from './flanks.formulas.ts';
 import { checkedFlanks } from './parallel.ts';
 import { termsOf, toldLength, toldNumber, workedLength } from './parallel-terms.ts';
@@ -18,7 +18,8 @@ export function rack(asked: ContactAsked): Answer {
   const flanks = checkedFlanks({ ...asked.gear, ring: false, shift: asked.shift ?? 0 });
   const terms = termsOf({ ...asked.gear, shift: asked.shift ?? 0 }, flanks);
   const stands = flanks.A - flanks.v;
-  const ratio = contactRatioWithRack(radii(flanks, tipOf(flanks)), stands, atOf(flanks), mtOf(flanks));
+  const held = contactRatioWithRack(radii(flanks, tipOf(flanks)), stands, atOf(flanks), mtOf(flanks));
+  const ratio = contactRatioOnRack(radii(flanks, tipOf(flanks)), stands, atOf(flanks), mtOf(flanks));
   const numbers = [
     ...terms.given,
     workedLength('Do', 'outside of the wheel', tipOf(flanks), flanks.unit),
@@ -26,7 +27,8 @@ export function rack(asked: ContactAsked): Answer {
     workedLength('D', 'pitch diameter', pitchOf(flanks), flanks.unit),
     workedLength('ha', 'rack above the pitch circle’s tangent', stands, flanks.unit),
   ];
-  const path = `${reachOf('Do', 'Db')} − D ÷ 2 × sin(at) + min(ha ÷ sin(at), D ÷ 2 × sin(at))`;
+  const path = `${reachOf('Do', 'Db')} − D ÷ 2 × sin(at) + ha ÷ sin(at)`;
+  const bounded = `${reachOf('Do', 'Db')} − D ÷ 2 × sin(at) + min(ha ÷ sin(at), D ÷ 2 × sin(at))`;
   const said = {
     name: 'Transverse contact ratio',
     symbol: 'ea',
@@ -43,9 +45,10 @@ export function rack(asked: ContactAsked): Answer {
   return {
     figures: {
       contactRatio: toldNumber(flanks.unit, said, ratio, numbers, 4),
+      ...heldFigure(flanks.unit, ratio, held, bounded, `${terms.across('π')} × cos(at)`, numbers),
       ...overlap(flanks, asked.face, ratio, numbers),
       mounting: toldLength(flanks.unit, mount, pitchOf(flanks) / 2 + flanks.v, numbers),
     },
-    cautions: [...weak(ratio), ...(foul ? [fouls('rack', 'contactRatio')] : [])],
+    cautions: [...weak(held), ...(foul ? [fouls('rack', 'contactRatio')] : [])],
   };
 }

@@ -1,6 +1,6 @@
 import type { Answer, Caution, Figure } from '../figure/figure.ts';
-import { radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
-import { contactRatioInRing } from './contact-ratio.formulas.ts';
+import { heldFigure, radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
+import { contactRatioInRing, involuteContactInRing } from './contact-ratio.formulas.ts';
 import { atOf, baseOf, mtOf } from './flanks.formulas.ts';
 import { type Inside, involuteRoom, trimmingRoom, trochoidRoom } from './interference.formulas.ts';
 import { toldLength, toldNumber } from './parallel-terms.ts';
@@ -69,7 +69,9 @@ export function ring(work: Work): Answer {
   const { couple, C, aw } = at;
   const { one, mate } = couple;
   const ratio = contactRatioInRing(radii(one, tips[0]), radii(mate, tips[1]), C, atOf(one), mtOf(one));
-  const path = `${reachOf('Do1', 'Db1')} − max(0, √(max(0, (Di2 ÷ 2)^2 − (Db2 ÷ 2)^2)) − C × sin(aw))`;
+  const path = `${reachOf('Do1', 'Db1')} − √(max(0, (Di2 ÷ 2)^2 − (Db2 ÷ 2)^2)) + C × sin(aw)`;
+  const bounded = `${reachOf('Do1', 'Db1')} − max(0, √(max(0, (Di2 ÷ 2)^2 − (Db2 ÷ 2)^2)) − C × sin(aw))`;
+  const held = involuteContactInRing(radii(one, tips[0]), radii(mate, tips[1]), C, atOf(one), mtOf(one));
   const room = rooms(work, {
     one: { N: one.N, base: baseOf(one) / 2, tip: tips[0] / 2 },
     ring: { N: mate.N, base: baseOf(mate) / 2, tip: tips[1] / 2 },
@@ -78,7 +80,12 @@ export function ring(work: Work): Answer {
   });
   const inner = { name: 'Inside of the ring', symbol: 'Di2', formula: '', source: 'as its addendum and shift have it' };
   return {
-    figures: { ...ratioFigures(work, ratio, path), mateOutside: toldLength(one.unit, inner, tips[1], []), ...room.figures },
-    cautions: [...weak(ratio), ...room.cautions],
+    figures: {
+      ...ratioFigures(work, ratio, path),
+      ...heldFigure(one.unit, ratio, held, bounded, `${work.terms.across('π')} × cos(at)`, work.numbers),
+      mateOutside: toldLength(one.unit, inner, tips[1], []),
+      ...room.figures,
+    },
+    cautions: [...weak(held), ...room.cautions],
   };
 }

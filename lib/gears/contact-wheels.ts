@@ -1,6 +1,6 @@
 import type { Answer, Figure } from '../figure/figure.ts';
-import { fouls, radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
-import { contactRatioAt } from './contact-ratio.formulas.ts';
+import { fouls, heldFigure, radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
+import { contactRatioAt, involuteContactAt } from './contact-ratio.formulas.ts';
 import { atOf, baseOf, type Flanks, formDiameter, leastShift, mtOf } from './flanks.formulas.ts';
 import { largestTip } from './interference.formulas.ts';
 import { toldLength } from './parallel-terms.ts';
@@ -14,7 +14,9 @@ export function wheels(work: Work): Answer {
   const { one, mate } = couple;
   const ratio = contactRatioAt(radii(one, tips[0]), radii(mate, tips[1]), C, atOf(one), mtOf(one));
   const T = 'C × sin(aw)';
-  const path = `min(${reachOf('Do1', 'Db1')}, ${T}) + min(${reachOf('Do2', 'Db2')}, ${T}) − ${T}`;
+  const path = `${reachOf('Do1', 'Db1')} + ${reachOf('Do2', 'Db2')} − ${T}`;
+  const bounded = `min(${reachOf('Do1', 'Db1')}, ${T}) + min(${reachOf('Do2', 'Db2')}, ${T}) − ${T}`;
+  const held = involuteContactAt(radii(one, tips[0]), radii(mate, tips[1]), C, atOf(one), mtOf(one));
   const most = (name: string, symbol: string, base: string, flanks: Flanks): Figure =>
     toldLength(
       one.unit,
@@ -35,6 +37,7 @@ export function wheels(work: Work): Answer {
   return {
     figures: {
       ...ratioFigures(work, ratio, path),
+      ...heldFigure(one.unit, ratio, held, bounded, `${work.terms.across('π')} × cos(at)`, numbers),
       mateOutside: toldLength(
         one.unit,
         { name: 'Outside of the mate', symbol: 'Do2', formula: '', source: 'as its addendum, shift and shortening have it' },
@@ -46,7 +49,7 @@ export function wheels(work: Work): Answer {
       contactBegins: toldLength(one.unit, start, started, numbers),
     },
     cautions: [
-      ...weak(ratio),
+      ...weak(held),
       ...(tips[0] > limits[0] ? [fouls('wheel', 'largestOutside')] : []),
       ...(tips[1] > limits[1] ? [fouls('mate', 'largestMate')] : []),
       ...(intoFillet

@@ -164,6 +164,19 @@ function cautions(flanks: Flanks, hand: 'right' | 'left', face: number | null, l
   return says;
 }
 
+/** Leads beyond this are no milling machine's, and longer than any length that is kept. */
+const LONGEST_LEAD = { in: 3600, mm: 90_000 } as const;
+
+function checkLead(flanks: Flanks): void {
+  if (lead(pitchOf(flanks), flanks.psi) <= LONGEST_LEAD[flanks.unit]) return;
+  throw new DomainError({
+    given: 'A helix so slight that its lead is over 90 m.',
+    limit: 'Over the face of a wheel such teeth are straight.',
+    tryThis: 'Measure the helix again, or see the spur gear.',
+    about: ['helix'],
+  });
+}
+
 export type HelicalAsked = { readonly gear: ParallelGear; readonly face?: Length; readonly backlash?: Length };
 
 /**
@@ -179,6 +192,7 @@ export function helicalAnswer({ gear, face, backlash }: HelicalAsked): Answer {
       tryThis: 'See the spur gear, or type the helix angle.',
       about: ['helix'],
     });
+  checkLead(flanks);
   const sized = { flanks, terms: termsOf(gear, flanks) };
   const b = checkedThinning(flanks, backlash);
   const measured = thicknessFigures(sized, b * Math.cos(flanks.psi));
