@@ -48,7 +48,7 @@ function internal(boxes: Boxes): Boxes {
   const leans = {
     ...leaning(boxes, at),
     teeth: `${ring}`,
-    pinion: pinion ? `${Math.min(pinion, at % 7 === 0 ? ring + 1 : ring - 10)}` : '',
+    pinion: pinion ? `${Math.max(4, Math.min(pinion, at % 7 === 0 ? ring + 1 : ring - 10))}` : '',
   };
   return { ...leans, centre: '' };
 }
