@@ -19,7 +19,7 @@ const topic = 'Helical, shift and undercut';
 const JINDAL = 'U. C. Jindal, Machine Design, example 26-1, p. 698 (re-keyed)';
 const WENTZELL = 'T. H. Wentzell, Machine Design, example 13.2, p. 282 (re-keyed)';
 const MOTT = 'Machine Elements in Mechanical Design, 4th ed., p. 320';
-const BY_HAND = 'derived: the same sizes by tan ψb = tan ψ cos at and z/(cos² ψb cos ψ), other formulas than lib’s';
+const BY_OTHERS = 'derived: the same sizes by tan ψb = tan ψ cos at and z/(cos² ψb cos ψ), other formulas than lib’s';
 const LEANING = teeth(18, 1 / 6, 20, { helix: 25 });
 const small = teeth(20, 4, 20, { helix: 15 });
 const land = (N: number, a: number, v: number): number => {
@@ -80,7 +80,7 @@ export const cases: readonly Case[] = [
     [
       ['18 teeth: pitch diameter', 3, () => pitchOf(across(18, 1 / 6, 21.88, 25)), 'plane of the pitch'],
       ['axial pitch', 1.123, () => axialPitch(Math.cos(rad(25)) / 6, rad(25)), 'tan for sin'],
-      ['normal pitch, DP', 6.62, () => 6 / Math.cos(rad(25)), 'cos multiplied'],
+      ['normal pitch, DP', 6.62, () => 1 / across(18, 1 / 6, 21.88, 25).mn, 'cos multiplied'],
     ],
   ),
   ...rows({ topic, kind: 'memory', source: 'value from memory: worked gears of a metric gear handbook', tolerance: 6e-6, unit: '°' }, [
@@ -88,22 +88,22 @@ export const cases: readonly Case[] = [
     ['20° normal, 25°: transverse angle', 21.88023, () => deg(atOf(LEANING)), 'cos multiplied'],
   ]),
   ...rows(
-    { topic, kind: 'derived', source: BY_HAND, table: 'helical 24', tolerance: 6e-6, unit: 'mm, ° or teeth' },
+    { topic, kind: 'derived', source: BY_OTHERS, table: 'helical 24', tolerance: 6e-6, unit: 'mm, ° or teeth' },
     helical(24, 2, 20, 15, [49.693257, 20.6469, 14.0761, 582.63273, 24.276364, 26.63054, 26.40874]),
   ),
   ...rows(
-    { topic, kind: 'derived', source: BY_HAND, table: 'helical 30', tolerance: 6e-6, unit: 'in, ° or teeth' },
+    { topic, kind: 'derived', source: BY_OTHERS, table: 'helical 30', tolerance: 6e-6, unit: 'in, ° or teeth' },
     helical(30, 0.125, 14.5, 45, [5.303301, 20.08951, 43.20288, 16.66081, 0.55536, 84.85281, 79.84718]),
   ),
   ...rows(
-    { topic, kind: 'derived', source: BY_HAND, table: 'helical 40', tolerance: 6e-6, unit: 'mm, ° or teeth' },
+    { topic, kind: 'derived', source: BY_OTHERS, table: 'helical 40', tolerance: 6e-6, unit: 'mm, ° or teeth' },
     helical(40, 1.5, 20, 8, [60.589654, 20.18076, 7.51466, 1354.39649, 33.859912, 41.19094, 41.09598]),
   ),
   ...rows(
-    { topic, kind: 'derived', source: BY_HAND, table: 'helical 16', tolerance: 6e-6, unit: 'mm, ° or teeth' },
+    { topic, kind: 'derived', source: BY_OTHERS, table: 'helical 16', tolerance: 6e-6, unit: 'mm, ° or teeth' },
     helical(16, 5, 20, 25, [88.270234, 21.88023, 23.39896, 594.69132, 37.168208, 21.49279, 20.95966]),
   ),
-  ...rows({ topic, kind: 'derived', source: BY_HAND, tolerance: 2e-5, unit: '°' }, [
+  ...rows({ topic, kind: 'derived', source: BY_OTHERS, tolerance: 2e-5, unit: '°' }, [
     ['lead 22.30092 at 3.310134: helix', 25, () => deg(helixOfLead(3.310134, 22.30092)), 'lead over circumference'],
   ]),
   ...rows({ topic, kind: 'published', source: MOTT, tolerance: 0, unit: 'teeth' }, [

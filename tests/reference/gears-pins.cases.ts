@@ -147,7 +147,7 @@ export const cases: readonly Case[] = [
     {
       topic,
       kind: 'derived',
-      source: 'derived: formulas of SDP/SI p. T60, worked with a pocket calculator’s steps',
+      source: 'derived: formulas of SDP/SI, Technical section, p. T60, worked apart from lib',
       table: 'between 1.44 wires',
       tolerance: 6e-5,
       unit: 'in',

@@ -6,7 +6,7 @@ import { across, BY_SUPPORT, deg, FROM_MEMORY, rad, rows, teeth } from './parall
 
 const topic = 'Span, thickness and chord, shifted and helical';
 const T81 = 'SDP/SI, Elements of Metric Gear Technology, T-81/T-82, tables 10-1, 10-3 and 10-4';
-const JINDAL = 'P. C. Sharma, A Textbook of Production Engineering, example 16.1, p. 648 (re-keyed)';
+const SHARMA = 'P. C. Sharma, A Textbook of Production Engineering, example 16.1, p. 648 (re-keyed)';
 
 const span = (flanks: ReturnType<typeof teeth>, k: number, b = 0): number => spanOver(flanks, normalThickness(flanks) - b, k);
 const shifted = teeth(24, 3, 20, { v: 1.2 });
@@ -55,7 +55,7 @@ export const cases: readonly Case[] = [
   ...rows({ topic, kind: 'published', source: T81, table: 'SDP/SI table 10-4', tolerance: 6e-5, unit: 'teeth' }, [
     ['20 teeth, 22½°: virtual count', 25.362, () => virtualTeeth(20, rad(22.5)), 'cos for cos³'],
   ]),
-  ...rows({ topic, kind: 'published', source: JINDAL, tolerance: 6e-4, unit: 'mm' }, [
+  ...rows({ topic, kind: 'published', source: SHARMA, tolerance: 6e-4, unit: 'mm' }, [
     ['34 teeth, m 5: chord', 7.851, () => chord(teeth(34, 5, 20)), 'arc for chord'],
     ['34 teeth, m 5: chordal addendum', 5.091, () => height(teeth(34, 5, 20), 5), 'addendum without the arc’s rise'],
   ]),
