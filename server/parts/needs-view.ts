@@ -6,7 +6,8 @@ import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import type { AnyTool } from '../../lib/tooling/tooling.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
-import type { TableView } from '../page.ts';
+import type { CellView, TableView } from '../page.ts';
+import { millingSheet } from './spline-links.ts';
 
 const allOf = ({ cutters, plates, heads: all, mandrels, arbors, chucks, others }: ShopNow): AnyTool[] => [
   ...cutters,
@@ -24,6 +25,12 @@ function needsOf(gear: Gear, shop: ShopNow): Need[] {
   return [...mandrel, chosenCutter(gear, shop).need, ...chosenDividing(gear.teeth, shop).needs];
 }
 
+/** Nothing meets it; a mandrel for a splined bore can be milled in the shop, and the sheet for it is a touch away. */
+const unmet = (need: Need, shop: ShopNow): CellView =>
+  need.kind === 'mandrel' && need.bore.form === 'splined'
+    ? linkCell('nothing yet: mill one to the bore', millingSheet(need.bore, shop))
+    : cell('nothing yet');
+
 /** The tooling that a wheel will want, and what of it is here. */
 export function needsTable(gear: Gear, shop: ShopNow): TableView {
   const tools = allOf(shop);
@@ -35,7 +42,7 @@ export function needsTable(gear: Gear, shop: ShopNow): TableView {
       const state = met ? ({ kind: 'here', says: 'here' } as const) : ({ kind: 'waits', says: 'not in the shop' } as const);
       return {
         id: `need-${at}`,
-        cells: [cell(needWords(need)), stateCell(state), met ? linkCell(met.name, to.tool(met.id)) : cell('nothing yet')],
+        cells: [cell(needWords(need)), stateCell(state), met ? linkCell(met.name, to.tool(met.id)) : unmet(need, shop)],
       };
     }),
     empty: '',

@@ -3,7 +3,7 @@ import { blanksOf } from '../../db/blanks.ts';
 import type { Row } from '../../db/executor.ts';
 import { type ItemLine, item, items, spareWheels } from '../../db/items.ts';
 import { type MadeLine, madeOfPart } from '../../db/made.ts';
-import { type PartLine, part } from '../../db/parts.ts';
+import { type PartLine, part, partsOfProject } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
 import { routing } from '../../db/routings.ts';
 import { type SetLine, setsOfProject } from '../../db/sets.ts';
@@ -30,11 +30,14 @@ export type PartData = {
   readonly others: readonly ItemLine[];
   readonly shop: ShopNow;
   readonly made: readonly MadeLine[];
+  /** For a part without teeth that is not in its place: parts of its machine, the wheels that it may go into among them. */
+  readonly mates: readonly PartLine[];
 };
 
 const MOST_SPARES = 60;
 const MOST_STOCK = 40;
 const MOST_MADE = 20;
+const MOST_MATES = 200;
 
 async function promisedTo(db: Db, { routing_id }: PartLine): Promise<ItemLine[]> {
   if (routing_id === null) return [];
@@ -77,6 +80,10 @@ export async function partData(db: Db, id: number): Promise<PartData> {
     others:
       missing && !one.stored ? [...(await sparesOfKind(db, 'other', MOST_STOCK)), ...(await sparesOfKind(db, 'casting', MOST_STOCK))] : [],
     shop: await shopNow(db),
+    mates:
+      one.stored || one.item_id !== null
+        ? []
+        : (await partsOfProject(db, one.project_id, 'all', { before: null, size: MOST_MATES })).rows.filter((row) => row.stored),
     made: (await madeOfPart(db, id, { before: null, size: MOST_MADE })).rows,
   };
 }

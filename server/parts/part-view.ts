@@ -25,6 +25,7 @@ import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
 import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
+import { linksOfSpline, sheetsFor } from './spline-links.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
 
@@ -135,7 +136,9 @@ const madeTable = ({ made }: PartData): TableView => ({
   empty: 'Not made here yet.',
 });
 
-const linksOf = ({ part, set, fitted, promised, project }: PartData, trusted: boolean): LinkView[] => [
+const linksOf = ({ part, set, fitted, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
+  ...sheetsFor(mates, shop),
+  ...linksOfSpline(part.stored?.gear.bore, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),
   ...[...(fitted ? [fitted] : []), ...promised].map((one) => ({ says: `In the drawer: ${wheelName(one)}`, href: to.item(one.id) })),
   ...(trusted
