@@ -1,12 +1,12 @@
 import { DomainError } from '../figure/domain-error.ts';
+import { atOf, baseOf, type Flanks, pitchOf, pointedDiameter, rootOf, tipOf, transverseThickness } from './flanks.formulas.ts';
+import { inv } from './involute.formulas.ts';
 import {
   crossing,
   FINE,
-  flankAngle,
+  type FlankCurve,
   type HalfSpace,
-  involuteFlank,
-  pointedRadius,
-  radiiOf,
+  involuteBetween,
   rootLand,
   type SpacePoint,
   type Steps,
@@ -14,6 +14,9 @@ import {
   topLand,
 } from './profile.formulas.ts';
 import type { Tooth } from './tooth.ts';
+
+/** Of the rack that cuts a tooth, square to the teeth: module, pressure angle, addendum and dedendum of the gear. */
+type RackTooth = Pick<Tooth, 'm' | 'a' | 'A' | 'B'>;
 
 /**
  * The largest corner radius of a rack cutter that leaves its side straight over the whole addendum of a mate: (B − A)/(1 − sin a).
@@ -23,18 +26,23 @@ import type { Tooth } from './tooth.ts';
  * 1/1.157), both values from memory. Where the tip is too narrow for it, the full round tip is taken.
  * Example: 20°, A = 1, B = 1.25: 0.3800.
  */
-export function rackCorner(tooth: Tooth): number {
+export function rackCorner(tooth: RackTooth): number {
   const { a, A, B } = tooth;
   return Math.min(Math.max(0, B - A) / (1 - Math.sin(a)), fullRound(tooth));
 }
 
 /** The corner radius at which the rack's tip is one round: (π m/4 − B tan a) cos a/(1 − sin a). Derived: the two corner circles then fall together. */
-const fullRound = ({ m, a, B }: Tooth): number => (((Math.PI * m) / 4 - B * Math.tan(a)) * Math.cos(a)) / (1 - Math.sin(a));
+const fullRound = ({ m, a, B }: RackTooth): number => (((Math.PI * m) / 4 - B * Math.tan(a)) * Math.cos(a)) / (1 - Math.sin(a));
 
-/** A rack tooth's corner: c its radius, h the depth of its middle below the pitch line, u the distance of that middle from the rack tooth's middle line. */
-type Corner = { readonly c: number; readonly h: number; readonly u: number };
+/**
+ * A rack tooth's corner, square to the teeth: c its radius, h the depth of its middle below the line that rolls, u the distance of that
+ * middle from the rack tooth's middle line; s how much wider all is in the plane of the wheel, 1/cos ψ.
+ */
+type Corner = { readonly c: number; readonly h: number; readonly u: number; readonly s: number };
 
-function cornerOf(tooth: Tooth, c: number): Corner {
+/** A shifted gear's rack stands further out by v: its corner is less deep below the rolling line, its width at its own middle line the same. */
+function cornerOf(flanks: Flanks, c: number): Corner {
+  const tooth = normalRack(flanks);
   const { m, a, B } = tooth;
   const most = fullRound(tooth);
   if (!(c >= 0) || c > most + 1e-12) {
@@ -46,49 +54,55 @@ function cornerOf(tooth: Tooth, c: number): Corner {
     });
   }
   const h = B - c;
-  return { c, h, u: (Math.PI * m) / 4 - h * Math.tan(a) - c / Math.cos(a) };
+  return { c, h: h - flanks.v, u: (Math.PI * m) / 4 - h * Math.tan(a) - c / Math.cos(a), s: 1 / Math.cos(flanks.psi) };
 }
 
 /**
  * A point of the root fillet as left by the rounded corner of a rack cutter (a trochoid's parallel curve).
- * d = h/sin b + c;  R² = r² + d² − 2 r d sin b;  t = atan(d cos b / (r − d sin b)) − (h cot b − u)/r
- * r pitch radius; c, h, u the corner; b angle of the common normal to the pitch line, from a (joins the flank) to 90° (joins the root).
- * Derivation: the rack's pitch line rolls on the pitch circle, so whatever touches, touches along a normal through the rolling point.
- * The corner's middle lies h below the line; if the normal has angle b, it is h/sin b from the rolling point and the corner's skin
- * c further. Sideways the middle is then at h cot b, so that the rack has moved h cot b − u, and the gear has turned by that over r.
+ * y = h + c sin b;  x = s (u + c cos b);  tan g = s tan b;  d = y/sin g;
+ * R² = r² + d² − 2 r d sin g;  t = atan(d cos g / (r − d sin g)) − (y cot g − x)/r
+ * r pitch radius; c, h, u, s the corner; b angle of the corner's normal to the rolling line, square to the teeth, from the pressure
+ * angle (joins the flank) to 90° (joins the root); g the same normal in the plane of the wheel.
+ * Derivation: the rack's line rolls on the pitch circle, so whatever touches, touches along a normal through the rolling point. In the
+ * plane of the wheel the rack is s times as wide and as deep as before, its corner an ellipse: the point of the corner whose normal
+ * is b stands y deep and x sideways, its normal leans g. It is y/sin g from the rolling point, y cot g sideways of it; so the rack has
+ * moved y cot g − x, and the gear has turned by that over r. For straight teeth s = 1, g = b.
  * Source: Buckingham, Analytical Mechanics of Gears (1949), ch. 5, trochoid of a rounded rack corner (value from memory of the
- * chapter); proved against a rack rolled past a blank by polygons. Example: r 11, B 1.157, a 14.5°, c 0.2095, b 90°: R = 9.843.
+ * chapter); the helical form derived; both proved against a rack rolled past a blank by polygons.
+ * Example: r 11, B 1.157, a 14.5°, c 0.2095, straight, b 90°: R = 9.843.
  */
-function trochoidPoint(r: number, { c, h, u }: Corner, b: number): SpacePoint {
-  const [sin, cos] = [Math.sin(b), Math.cos(b)];
-  const d = h / sin + c;
+function trochoidPoint(r: number, { c, h, u, s }: Corner, b: number): SpacePoint {
+  const g = Math.atan2(s * Math.sin(b), Math.cos(b));
+  const [y, x] = [h + c * Math.sin(b), s * (u + c * Math.cos(b))];
+  const [sin, cos] = [Math.sin(g), Math.cos(g)];
+  const d = y / sin;
   const R = Math.sqrt(r * r + d * d - 2 * r * d * sin);
-  return [R, Math.atan2(d * cos, r - d * sin) - ((h * cos) / sin - u) / r];
+  return [R, Math.atan2(d * cos, r - d * sin) - ((y * cos) / sin - x) / r];
 }
 
-/** Fewest teeth that a rack does not undercut: 2 h/(m sin² a), h the depth of the rack's straight side. Buckingham, ch. 5 (from memory). Example: h = m, 20°: 17.10. */
-const isUndercut = ({ N, m, a }: Tooth, depth: number): boolean => 2 * depth > N * m * Math.sin(a) ** 2;
+/** Fewest teeth that a rack does not undercut: 2 h/(m sin² a) in the plane of the wheel, h the depth of the rack's straight side. Buckingham, ch. 5 (from memory). Example: h = m, 20°: 17.10. */
+const isUndercut = (flanks: Flanks, depth: number): boolean => 2 * depth > pitchOf(flanks) * Math.sin(atOf(flanks)) ** 2;
 
 /**
  * The angle b at which fillet and flank meet. Not undercut: a itself, the two run into each other. Undercut: the corner has cut the
  * foot of the involute away, and the two curves cross at the b where the trochoid's t equals the flank's t at the same R.
  */
-function meeting(tooth: Tooth, corner: Corner): number {
-  const { a } = tooth;
-  const { r, ro, rb } = radiiOf(tooth);
-  if (!isUndercut(tooth, corner.h + corner.c * Math.sin(a))) return a;
-  const least = Math.max(a, 1e-6);
+function meeting(flanks: Flanks, corner: Corner): number {
+  const { an } = flanks;
+  const [r, { rb, t0 }] = [pitchOf(flanks) / 2, flankCurve(flanks)];
+  if (!isUndercut(flanks, corner.h + corner.c * Math.sin(an))) return an;
+  const least = Math.max(an, 1e-6);
   const atBase = crossing((b) => trochoidPoint(r, corner, b)[0] - rb, least, Math.PI / 2);
   const gap = (b: number): number => {
     const [R, t] = trochoidPoint(r, corner, b);
-    return t - flankAngle(tooth, R);
+    return t - t0 - inv(Math.acos(Math.min(1, rb / R)));
   };
   const b = crossing(gap, least, atBase);
-  if (gap(atBase) <= 0 || trochoidPoint(r, corner, b)[0] >= Math.min(ro, pointedRadius(tooth))) throw tooFewTeeth(tooth);
+  if (gap(atBase) <= 0 || trochoidPoint(r, corner, b)[0] >= topOf(flanks)) throw tooFewTeeth(flanks);
   return b;
 }
 
-const tooFewTeeth = ({ N }: Tooth): DomainError =>
+const tooFewTeeth = ({ N }: Flanks): DomainError =>
   new DomainError({
     given: `With ${N} teeth a rack cuts the whole flank away.`,
     limit: 'No involute is left on the tooth.',
@@ -96,16 +110,54 @@ const tooFewTeeth = ({ N }: Tooth): DomainError =>
     about: ['teeth'],
   });
 
+const notForRings = (): DomainError =>
+  new DomainError({
+    given: 'A ring with teeth on the inside.',
+    limit: 'No rack can cut it.',
+    tryThis: 'Take a pinion cutter.',
+    about: ['ring'],
+  });
+
 /**
- * Half a tooth space as a rack cutter (or hob) with corner radius c leaves it: root land, fillet, involute, land on top.
- * Throws DomainError when the corner does not fit the rack's tip or no flank is left.
+ * The flank in the plane of the wheel: half the space at the pitch circle is π/N − st/d, from the base circle it falls back by inv at.
+ * st transverse thickness, d pitch diameter. Source: as spaceAtBase. Example: 12 teeth, m 1, 20°, v 0.3: t0 = 0.0978.
  */
-export function rackCutSpace(tooth: Tooth, c: number = rackCorner(tooth), steps: Steps = FINE): HalfSpace {
-  const corner = cornerOf(tooth, c);
-  const { r, rr } = radiiOf(tooth);
-  const b = meeting(tooth, corner);
+export const flankCurve = (flanks: Flanks): FlankCurve => ({
+  rb: baseOf(flanks) / 2,
+  t0: Math.PI / flanks.N - transverseThickness(flanks) / pitchOf(flanks) - inv(atOf(flanks)),
+});
+
+/** Where the flank ends: at the outside, or at the point, if that comes first. */
+const topOf = (flanks: Flanks): number => Math.min(tipOf(flanks), pointedDiameter(flanks)) / 2;
+
+const normalRack = ({ mn, an, A, B }: Flanks): RackTooth => ({ m: mn, a: an, A, B });
+
+/** A plain straight tooth as flanks: no shift, no helix, teeth outward. */
+export const plainFlanks = ({ N, m, a, A, B, unit }: Tooth): Flanks => ({ N, mn: m, an: a, psi: 0, v: 0, A, B, ring: false, unit });
+
+/**
+ * Half a space of an outside gear as a rack cutter (or hob) with corner radius c, measured square to the teeth, leaves it: root land,
+ * fillet, involute, land on top; shifted, undercut and helical as it comes, helical in the plane of the wheel.
+ * Throws DomainError when the corner does not fit the rack's tip, no flank is left, or the gear is a ring.
+ */
+export function generatedSpace(flanks: Flanks, c: number = rackCorner(normalRack(flanks)), steps: Steps = FINE): HalfSpace {
+  if (flanks.ring) throw notForRings();
+  const corner = cornerOf(flanks, c);
+  const [r, rr] = [pitchOf(flanks) / 2, rootOf(flanks) / 2];
+  const b = meeting(flanks, corner);
   const fillet = stepped(Math.PI / 2, b, steps.fillet).map((angle) => trochoidPoint(r, corner, angle));
   const formRadius = trochoidPoint(r, corner, b)[0];
-  const flank = involuteFlank(tooth, formRadius, steps.flank);
-  return { root: rootLand(rr, corner.u / r), fillet, flank, top: topLand(tooth, flank), formRadius, undercut: b !== tooth.a };
+  const flank = involuteBetween(flankCurve(flanks), formRadius, topOf(flanks), steps.flank);
+  return {
+    root: rootLand(rr, (corner.s * corner.u) / r),
+    fillet,
+    flank,
+    top: topLand(flanks, flank),
+    formRadius,
+    undercut: b !== flanks.an,
+  };
 }
+
+/** The same for a plain straight tooth. */
+export const rackCutSpace = (tooth: Tooth, c: number = rackCorner(tooth), steps: Steps = FINE): HalfSpace =>
+  generatedSpace(plainFlanks(tooth), c, steps);

@@ -68,24 +68,31 @@ export function stepped(first: number, last: number, steps: number): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => first + ((last - first) * i) / steps);
 }
 
+/** An involute by its base circle and the half angle of the space there: enough to say where the flank lies, whatever the gear's shift or helix. */
+export type FlankCurve = { readonly rb: number; readonly t0: number };
+
 /**
- * The flank from radius `from` to the outside (or to the point, if that comes first), closer together near the base circle where
- * the involute bends most: even steps of the roll angle √(R² − rb²)/rb.
+ * An involute from radius `from` to radius `to`, closer together near the base circle where it bends most: even steps of the
+ * roll angle √(R² − rb²)/rb.
  */
-export function involuteFlank(tooth: Tooth, from: number, steps: number): SpacePoint[] {
-  const { ro, rb } = radiiOf(tooth);
+export function involuteBetween({ rb, t0 }: FlankCurve, from: number, to: number, steps: number): SpacePoint[] {
   const roll = (R: number): number => Math.sqrt(Math.max(0, R * R - rb * rb));
-  const to = Math.min(ro, pointedRadius(tooth));
   return stepped(roll(Math.max(from, rb)), roll(to), steps).map((along) => {
     const R = Math.hypot(rb, along);
-    return [R, flankAngle(tooth, R)];
+    return [R, t0 + inv(Math.acos(Math.min(1, rb / R)))];
   });
 }
 
+/** The flank from radius `from` to the outside, or to the point, if that comes first. */
+export function involuteFlank(tooth: Tooth, from: number, steps: number): SpacePoint[] {
+  const { ro, rb } = radiiOf(tooth);
+  return involuteBetween({ rb, t0: spaceAtBase(tooth) }, from, Math.min(ro, pointedRadius(tooth)), steps);
+}
+
 /** The land on top: from the flank's end to the middle of the tooth. */
-export function topLand(tooth: Tooth, flank: readonly SpacePoint[]): SpacePoint[] {
+export function topLand({ N }: { readonly N: number }, flank: readonly SpacePoint[]): SpacePoint[] {
   const [R = 0, t = 0] = flank.at(-1) ?? [];
-  const half = Math.PI / tooth.N;
+  const half = Math.PI / N;
   return half - t > 1e-9
     ? [
         [R, t],

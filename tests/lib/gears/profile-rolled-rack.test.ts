@@ -1,8 +1,8 @@
-import { difference, FillRule } from 'clipper2-ts';
 import { afterAll, describe, expect, it } from 'vitest';
 import type { SpacePoint } from '../../../lib/gears/profile.formulas.ts';
 import { rackCutSpace } from '../../../lib/gears/profile-rack.formulas.ts';
 import type { Tooth } from '../../../lib/gears/tooth.ts';
+import { toPolygon, toRun, whatIsLeft, type XY } from './polygons.ts';
 
 /**
  * Second route to the tooth: a rack is rolled past a blank in small steps and everything it sweeps is taken away with a general
@@ -23,8 +23,6 @@ const WHEELS: readonly Wheel[] = [
   { name: '12 teeth, 10 DP, 20°', N: 12, moduleMm: 25.4 / 10, rack: '20°', undercut: true },
 ];
 
-type XY = readonly [number, number];
-const TO_NM = 1e6;
 const ROLLS = 240;
 
 /** One tooth of the rack, pointing down, its middle on x = 0 and its pitch line on y = 0. The corner is 40 chords, off its arc by under 0.0001 mm. */
@@ -51,8 +49,6 @@ function asSeenFromGear(tooth: readonly XY[], r: number, turned: number): XY[] {
   });
 }
 
-const path = (points: readonly XY[]) => points.map(([x, y]) => ({ x: Math.round(x * TO_NM), y: Math.round(y * TO_NM) }));
-
 /** What is left of a sector of the blank, one pitch wide, as the boundary of the space cut into it (mm). */
 function rolledSpace(wheel: Wheel): XY[] {
   const { N, moduleMm: m } = wheel;
@@ -69,21 +65,9 @@ function rolledSpace(wheel: Wheel): XY[] {
   ];
   const tooth = rackTooth(wheel);
   const reach = 3.2 / Math.sqrt(N);
-  const swept = Array.from({ length: ROLLS + 1 }, (_, i) => path(asSeenFromGear(tooth, r, -reach + (2 * reach * i) / ROLLS)));
-  const left = difference([path(blank)], swept, FillRule.NonZero);
-  const largest = left.reduce((a, b) => (a.length > b.length ? a : b));
-  return largest.map(({ x, y }): XY => [Number(x) / TO_NM, Number(y) / TO_NM]);
+  const swept = Array.from({ length: ROLLS + 1 }, (_, i) => asSeenFromGear(tooth, r, -reach + (2 * reach * i) / ROLLS));
+  return whatIsLeft(blank, swept);
 }
-
-const toSegment = ([px, py]: XY, [ax, ay]: XY, [bx, by]: XY): number => {
-  const [dx, dy] = [bx - ax, by - ay];
-  const along = Math.max(0, Math.min(1, ((px - ax) * dx + (py - ay) * dy) / (dx * dx + dy * dy || 1)));
-  return Math.hypot(px - ax - along * dx, py - ay - along * dy);
-};
-const toPolygon = (point: XY, polygon: readonly XY[]): number =>
-  polygon.reduce((least, at, i) => Math.min(least, toSegment(point, at, polygon[(i + 1) % polygon.length] ?? at)), Infinity);
-const toRun = (point: XY, run: readonly XY[]): number =>
-  run.slice(1).reduce((least, at, i) => Math.min(least, toSegment(point, run[i] ?? at, at)), Infinity);
 
 const flat = ([R, t]: SpacePoint): XY => [R * Math.sin(t), R * Math.cos(t)];
 const mmToInch = (mm: number): number => mm / 25.4;
