@@ -11,7 +11,7 @@ import { type MilledBevel, roll, setOver, smallSpace } from './milled.formulas.t
 import { type BevelPair, type Cones, checkedCones } from './pair.ts';
 
 /** bottoms: whether the bottoms of the spaces run to the apex, or leave the same clearance all along (as milled bevels mostly do). */
-export type Bottoms = 'to the apex' | 'even clearance';
+type Bottoms = 'to the apex' | 'even clearance';
 export type MilledAsked = BevelPair & {
   readonly bottoms: Bottoms;
   /** Thickness of the cutter at its pitch line, a dedendum of the large end from its tip, as measured. */

@@ -3,7 +3,7 @@ import { type Angle, MAS_PER_DEGREE } from '../values/angle.ts';
 import type { IndexMove } from '../values/move.ts';
 import { compareRatios, minus, plus, type Ratio, ratio } from '../values/ratio.ts';
 
-export const MAS_PER_ROUND = 360 * MAS_PER_DEGREE;
+const MAS_PER_ROUND = 360 * MAS_PER_DEGREE;
 
 /**
  * Turns of the crank for an angle of the work, exact.

@@ -43,7 +43,7 @@ export function compoundMoves([num, den]: Ratio, a: number, b: number): Compound
 export type CompoundSetting = { readonly plate: Plate; readonly side: number; readonly move: CompoundMove };
 
 /** Whether the back pin reaches a circle; before it has been tried (null), any may be. */
-export const reaches = (reached: readonly number[] | null, circle: number): boolean => reached === null || reached.includes(circle);
+const reaches = (reached: readonly number[] | null, circle: number): boolean => reached === null || reached.includes(circle);
 
 /**
  * Every compound set-up: both circles on one side of one plate, which is the one mounted, and the back pin's circle within its reach.

@@ -16,7 +16,7 @@ export function idlersFor(setting: Pick<DifferentialSetting, 'plateTurns' | 'tra
   return setting.train.drivers.length === 1 ? (alike ? 1 : 2) : alike ? 0 : 1;
 }
 
-export const idlerWords = (idlers: number): string => (['no idler', 'one idler', 'two idlers'] as const)[idlers] ?? `${idlers} idlers`;
+const idlerWords = (idlers: number): string => (['no idler', 'one idler', 'two idlers'] as const)[idlers] ?? `${idlers} idlers`;
 
 /** The idlers in words; both while the head has not been tried. */
 export function idlersSay(setting: Pick<DifferentialSetting, 'plateTurns' | 'train'>, oneIdler: OneIdler): string {

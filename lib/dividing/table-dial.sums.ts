@@ -14,7 +14,7 @@ export type TableDialKey = 'turns' | 'first' | 'line' | 'least' | 'worst' | 'wor
 export type TableDialAsked = { readonly divisions: number; readonly dial: TableDial; readonly lash: number | null };
 
 /** The place of every tooth, from zero: the line settings a shop can read, and how far each is off. */
-export const dialPlaces = (N: number, dial: TableDial): DialSetting[] =>
+const dialPlaces = (N: number, dial: TableDial): DialSetting[] =>
   Array.from({ length: N + 1 }, (_, at) => dialSetting(turnsAt(at + 1, dial.turns, N), dial));
 
 const places = (vernier: number): number => (vernier === 1 ? 0 : 3);

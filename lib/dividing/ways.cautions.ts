@@ -7,7 +7,7 @@ import type { Way } from './ways.ts';
 const beware = (name: string, says: string, about = 'crank'): Caution => ({ name, says, weight: 'beware', about });
 
 /** Said wherever gears turn the plate. */
-export const GEARED: readonly Caution[] = [
+const GEARED: readonly Caution[] = [
   beware(
     'Plate stop out',
     'Plate stop out, or the gears cannot turn the plate. Head level. Not with a helix: its gears need the same shafts.',

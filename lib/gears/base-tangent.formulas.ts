@@ -75,7 +75,7 @@ export function usableFlank(flanks: Flanks, tip: number = tipOf(flanks)): FlankP
 }
 
 /** True when a span W touches the usable flank. */
-export function spanTouches(flanks: Flanks, W: number): boolean {
+function spanTouches(flanks: Flanks, W: number): boolean {
   const R = spanContactRadius(flanks, W);
   const { from, to } = usableFlank(flanks);
   return R > from && R < to;

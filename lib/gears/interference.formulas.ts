@@ -1,7 +1,7 @@
 import { inv } from './involute.formulas.ts';
 
 /** Base and tip radius of a gear, in the plane of the wheels. */
-export type Tips = { readonly base: number; readonly tip: number };
+type Tips = { readonly base: number; readonly tip: number };
 
 const tipAngle = ({ base, tip }: Tips): number => Math.acos(Math.min(1, base / tip));
 

@@ -9,7 +9,7 @@ export type Couple = { readonly one: Flanks; readonly mate: Flanks };
 
 const sign = ({ mate }: Couple): 1 | -1 => (mate.ring ? -1 : 1);
 /** N1 + N2, of a ring N2 − N1. */
-export const sumOfTeeth = (couple: Couple): number => couple.mate.N + sign(couple) * couple.one.N;
+const sumOfTeeth = (couple: Couple): number => couple.mate.N + sign(couple) * couple.one.N;
 /** v1 + v2, of a ring v2 − v1. */
 export const sumOfShifts = (couple: Couple): number => couple.mate.v + sign(couple) * couple.one.v;
 /** Centre distance of the standard pitch circles: a0 = (N1 + N2) mt/2. Example: 12 and 24, m 3 gives 54. */

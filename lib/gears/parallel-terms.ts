@@ -6,7 +6,7 @@ import { addendumTerm, angleGiven, dedendumTerm, exact, extraTerm, pitchTerm, te
 import type { ParallelGear } from './parallel.ts';
 
 /** Those of the numbers at hand whose symbols a formula uses. */
-export function usedIn(formula: string, at: readonly Given[]): readonly Given[] {
+function usedIn(formula: string, at: readonly Given[]): readonly Given[] {
   const words = new Set(formula.match(/[A-Za-z][A-Za-z0-9]*/g));
   return at.filter(({ symbol }) => words.has(symbol));
 }

@@ -6,7 +6,7 @@ import { INCH_FITS } from './straight.data.ts';
 import { inchStraight, METRIC_CHOICES, nearestSixteenth, type StandardStraight } from './straight-choice.ts';
 
 export const SIDES = ['parallel', 'curved or tapering', 'not looked at'] as const;
-export type Sides = (typeof SIDES)[number];
+type Sides = (typeof SIDES)[number];
 
 /** What a caliper gives: of a hub across the grooves and across the tops, of a shaft across the keys and across the bottoms. */
 export type SplineRead = {
@@ -19,7 +19,7 @@ export type SplineRead = {
 };
 
 /** Read less nominal, each; worst: the largest as a multiple of what it may be. */
-export type Misfits = { readonly outside: Length; readonly inside: Length; readonly width: Length; readonly worst: number };
+type Misfits = { readonly outside: Length; readonly inside: Length; readonly width: Length; readonly worst: number };
 export type Candidate = {
   readonly form: 'straight' | 'involute';
   readonly name: string;

@@ -17,7 +17,7 @@ export const sideOffset = ({ w, c }: ShaftToMill): number => (w + c) / 2;
  *   √((d/2)² − (w/2)²)
  * Source: derived. Example: d 1.058, w 0.3125: 0.5054.
  */
-export const sideFloor = ({ d, w }: ShaftToMill): number => Math.sqrt(d * d - w * w) / 2;
+const sideFloor = ({ d, w }: ShaftToMill): number => Math.sqrt(d * d - w * w) / 2;
 
 /** Depth of the side cuts from touching the outside: D/2 less the floor. Source: derived. Example: D 1.25, d 1.058, w 0.3125: 0.1196. */
 export const sideDepth = (shaft: ShaftToMill): number => shaft.D / 2 - sideFloor(shaft);
@@ -47,7 +47,7 @@ export function widestForSides(shaft: ShaftToMill): number {
 }
 
 /** Half the angle that a bottom cut takes up on the small diameter: asin(c ÷ d). Source: derived. Example: c 0.1875, d 1.058: 10.21°. */
-export const cutHalfAngle = ({ c, d }: ShaftToMill): number => Math.asin(c / d);
+const cutHalfAngle = ({ c, d }: ShaftToMill): number => Math.asin(c / d);
 
 /**
  * Half the angle that a cut takes up where it leaves the outside: asin(c ÷ D). Two cuts turned by no more than twice this leave nothing

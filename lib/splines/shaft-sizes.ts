@@ -18,7 +18,7 @@ export type Clearances = { readonly outside: Length | null; readonly sides: Leng
 /** What locates gets little room, what does not gets plenty (judgement). Inches. */
 const [CLOSE, CLOSE_SIDES, ROOM, ROOM_SIDES] = [0.001, 0.0005, 0.005, 0.004];
 
-export function usualClearances(locates: Locating): { readonly outside: Length; readonly sides: Length; readonly bottom: Length } {
+function usualClearances(locates: Locating): { readonly outside: Length; readonly sides: Length; readonly bottom: Length } {
   return {
     outside: inches(locates.includes('outside') ? CLOSE : ROOM),
     sides: inches(locates.includes('sides') ? CLOSE_SIDES : ROOM_SIDES),

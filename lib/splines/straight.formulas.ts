@@ -12,7 +12,7 @@ export const torquePerInch = (p: number, N: number, D: number, d: number): numbe
  * Source: derived: its corner lies w/2 off the key's middle line. Throws RangeError where the key is as wide as the circle.
  * Example: w 0.3125, d 1.0625: 17.10°.
  */
-export function keyHalfAngle(w: number, d: number): number {
+function keyHalfAngle(w: number, d: number): number {
   if (!(w > 0 && w < d)) throw new RangeError(`a key ${w} wide does not stand on a circle of ${d}`);
   return Math.asin(w / d);
 }

@@ -67,7 +67,7 @@ const askedOf = ({
 const USUAL_IDLER = 24;
 
 /** The gears of a differential way; the plate with its sector for one pin; nothing for whole turns. Untried heads are drawn with the fewest idlers. */
-export function drawWay(way: Way, { tools, oneIdler }: Pick<WaysAsked, 'tools' | 'oneIdler'>): Drawing | null {
+function drawWay(way: Way, { tools, oneIdler }: Pick<WaysAsked, 'tools' | 'oneIdler'>): Drawing | null {
   if (way.method === 'differential') {
     const { drivers, driven } = way.train;
     const plate = plateWay(way);

@@ -1,7 +1,7 @@
 import type { Kysely, KyselyPlugin } from 'kysely';
 
 /** The same shop, with every statement counted that goes to it. */
-export function counting<T>(db: Kysely<T>): { readonly db: Kysely<T>; readonly count: () => number } {
+function counting<T>(db: Kysely<T>): { readonly db: Kysely<T>; readonly count: () => number } {
   let statements = 0;
   const plugin: KyselyPlugin = {
     transformQuery: ({ node }) => {

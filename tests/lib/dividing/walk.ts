@@ -24,7 +24,7 @@ export function marksGeared(
 }
 
 /** Crank over its circle a hole at a time, then plate and crank together over the back circle; the marks made in one round, or 0. */
-export function marksOfTwoPins(R: number, front: number, a: number, back: number, b: number): number {
+function marksOfTwoPins(R: number, front: number, a: number, back: number, b: number): number {
   const round = R * a * b;
   let [gone, marks] = [0, 0];
   while (gone < round) {
