@@ -22,7 +22,7 @@ const EXACT_FROM: Readonly<Record<ExactCount['from'], string>> = {
 };
 
 /** The form that the figures speak of: the cutter that would be used, else the one to look for. */
-type Subject = { readonly name: string; readonly exact: ExactCount };
+export type Subject = { readonly name: string; readonly exact: ExactCount };
 
 function subjectOf({ right, second }: CutterChoice, { gear, convention }: CutterQuestion): Subject {
   const used: Candidate | undefined = right ?? second[0];
@@ -68,7 +68,7 @@ const halfWidthAs = (pitch: Pitch, N: string, r: string): string =>
 type Place = { readonly name: string; readonly symbol: string; readonly h: number };
 
 /** Error sideways at one height, with its working: each half width from where the flank stands at that height. */
-function sidewaysFigure(gear: GearToCut, subject: Subject, pair: FormPair, { name, symbol, h }: Place): Figure {
+export function sidewaysFigure(gear: GearToCut, subject: Subject, pair: FormPair, { name, symbol, h }: Place): Figure {
   const unit = unitOfPitch(gear.pitch);
   const found = 'by trial: the point of the flank at that height above the pitch line, along the centre line';
   return {

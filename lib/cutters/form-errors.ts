@@ -32,7 +32,7 @@ export function pairOf(gear: GearToCut, form: CutterForm): FormPair {
 export const addendumOf = ({ pitch, system }: GearToCut): number => system.addendum * moduleOf(pitch);
 
 /** What a formula gives, or null where no such form can be drawn; any other problem is not ours to hide. */
-function orNone<T>(work: () => T): T | null {
+export function orNone<T>(work: () => T): T | null {
   try {
     return work();
   } catch (problem) {

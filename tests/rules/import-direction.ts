@@ -30,7 +30,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   blanks: [...TRADES, ...LOW],
   routing: ['blanks', ...TRADES, ...LOW],
   planning: ['routing', 'blanks', ...TRADES, ...LOW],
-  drawing: ['gears', 'trains', 'bevel', 'worm', 'splines', ...LOW],
+  drawing: ['gears', 'cutters', 'trains', 'bevel', 'worm', 'splines', ...LOW],
 };
 
 const IMPORT = /^(?:import|export) (?:type )?(?:[\w*{][^;=(]*? from )?'([^']+)';|\bimport\(\s*'([^']+)'/gm;

@@ -1,4 +1,4 @@
-import { difference, FillRule, intersection } from 'clipper2-ts';
+import { difference, FillRule, intersect } from 'clipper2-ts';
 
 /** Work with a general polygon library, in millimetres; inside it counts whole nanometres. */
 export type XY = readonly [number, number];
@@ -15,7 +15,7 @@ export function whatIsLeft(blank: readonly XY[], swept: readonly (readonly XY[])
 
 /** Area that two shapes share, mm². */
 export function overlap(one: readonly XY[], other: readonly XY[]): number {
-  const shared = intersection([path(one)], [path(other)], FillRule.NonZero);
+  const shared = intersect([path(one)], [path(other)], FillRule.NonZero);
   return shared.reduce((sum, piece) => sum + Math.abs(area(piece.map(({ x, y }): XY => [Number(x) / TO_NM, Number(y) / TO_NM]))), 0);
 }
 
