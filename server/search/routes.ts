@@ -2,6 +2,7 @@ import { partByMark } from '../../db/parts.ts';
 import { find } from '../../db/search.ts';
 import { to } from '../addresses.ts';
 import { askedBefore } from '../asked.ts';
+import { sumsHolding } from '../sums/contents.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { searchView } from './view-model.ts';
 
@@ -16,5 +17,5 @@ export async function search(visit: Visit): Promise<Result> {
   const part = typed.trim() ? await partByMark(visit.db, typed.trim().toUpperCase()) : null;
   if (part) return { go: to.part(part.id) };
   const found = await find(visit.db, typed, { before: askedBefore(visit), size: PAGE }, visit.trusted);
-  return show('search/results', searchView(typed, found));
+  return show('search/results', searchView(typed, found, askedBefore(visit) === null ? sumsHolding(typed) : []));
 }

@@ -2,10 +2,17 @@ import type { Page as Rows } from '../../db/page.ts';
 import type { Found, FoundKind } from '../../db/search.ts';
 import { to } from '../addresses.ts';
 import type { EmptyView, Page, PagerView, TableView } from '../page.ts';
+import type { Sum } from '../sums/sum.ts';
 import type { PageData } from '../views.ts';
 
 export interface SearchViews {
-  'search/results': Page & { says: string; table: TableView | null; empty: EmptyView | null; pager: PagerView | null };
+  'search/results': Page & {
+    says: string;
+    table: TableView | null;
+    sums: TableView | null;
+    empty: EmptyView | null;
+    pager: PagerView | null;
+  };
 }
 
 const KINDS: Readonly<Record<FoundKind, { readonly says: string; readonly href: (ref: number) => string }>> = {
@@ -32,7 +39,25 @@ const nothing = (typed: string): EmptyView => ({
   drawing: '',
 });
 
-export function searchView(typed: string, { rows, next }: Rows<Found>): PageData<'search/results'> {
+const sumRow = (sum: Sum) => ({
+  id: '',
+  cells: [
+    { text: sum.title, unit: '', href: to.sum(sum.path), state: null },
+    { text: sum.tells, unit: '', href: '', state: null },
+  ],
+});
+
+const sumTable = (sums: readonly Sum[]): TableView => ({
+  title: 'Sums',
+  heads: [
+    { says: 'Sum', as: 'name' },
+    { says: 'What it tells', as: 'words' },
+  ],
+  rows: sums.map(sumRow),
+  empty: '',
+});
+
+export function searchView(typed: string, { rows, next }: Rows<Found>, sums: readonly Sum[]): PageData<'search/results'> {
   const table: TableView = {
     title: '',
     heads: [
@@ -50,7 +75,8 @@ export function searchView(typed: string, { rows, next }: Rows<Found>): PageData
     titleBlock: [],
     says: any ? 'Newest first.' : '',
     table: any ? table : null,
-    empty: any ? null : nothing(typed),
+    sums: sums.length > 0 ? sumTable(sums) : null,
+    empty: any || sums.length > 0 ? null : nothing(typed),
     pager:
       next === null ? null : { says: '', earlier: '', later: `${to.search}?${new URLSearchParams({ q: typed, before: String(next) })}` },
   };

@@ -55,3 +55,14 @@ export const SUMS: readonly Sum[] = [
 const BY_PATH: ReadonlyMap<string, Sum> = new Map(SUMS.map((sum) => [sum.path, sum]));
 
 export const sumByPath = (path: string): Sum | undefined => BY_PATH.get(path);
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}½]+/gu) ?? [];
+
+/** Sums that hold every word typed, or the beginning of it, in title or in what they tell; titles first. Nothing typed finds none. */
+export function sumsHolding(typed: string): readonly Sum[] {
+  const wanted = wordsOf(typed);
+  if (wanted.length === 0) return [];
+  const holds = (text: string): boolean => wanted.every((word) => wordsOf(text).some((one) => one.startsWith(word)));
+  const named = SUMS.filter(({ title }) => holds(title));
+  return [...named, ...SUMS.filter((sum) => !named.includes(sum) && holds(`${sum.title} ${sum.tells}`))];
+}

@@ -11,13 +11,14 @@ import type { PageData } from '../views.ts';
 import type { Sum } from './sum.ts';
 
 type SumGroupView = {
+  readonly id: string;
   readonly title: string;
   readonly sums: readonly { readonly says: string; readonly href: string; readonly tells: string }[];
 };
 
 /** The pages of this area. */
 export interface SumViews {
-  'sums/contents': Page & { says: string; groups: readonly SumGroupView[] };
+  'sums/contents': Page & { says: string; jumps: readonly LinkView[]; groups: readonly SumGroupView[] };
   'sums/sum': Page & {
     tells: string;
     isExample: boolean;
@@ -36,12 +37,14 @@ const head = (title: string, back: LinkView | null) => ({ title, place: 'Sums' a
 export function contentsView(sums: readonly Sum[]): PageData<'sums/contents'> {
   const titles = [...new Set(sums.map((sum) => sum.group))];
   const groups = titles.map((title) => ({
+    id: title.toLowerCase(),
     title,
     sums: sums.filter((sum) => sum.group === title).map((sum) => ({ says: sum.title, href: to.sum(sum.path), tells: sum.tells })),
   }));
   return {
     ...head('Sums', null),
     says: 'One question, one answer with its working. Nothing is saved; the address keeps the numbers.',
+    jumps: groups.map((group) => ({ says: `${group.title} (${group.sums.length})`, href: `#${group.id}` })),
     groups,
   };
 }
