@@ -11,6 +11,7 @@ export const to = {
   sum: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}${query(given)}`,
   sumJson: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}.json${query(given)}`,
   sumDxf: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}.dxf${query(given)}`,
+  sumSvg: (path: string, given: Readonly<Record<string, string>> = {}) => `/sums/${path}.svg${query(given)}`,
   machines: '/machines',
   machineNew: '/machines/new',
   machine: (id: number) => `/machines/${id}`,

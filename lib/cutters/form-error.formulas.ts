@@ -55,7 +55,7 @@ const tooHigh = ({ N }: Form): DomainError =>
  * x = rb (sin(b + u) − u cos(b + u)), with u as in rollAtHeight and y = N m/2 + h; below the base circle the flank is continued
  * as a straight line to the gear's centre, x = y tan b (a convention: real cutters round the bottom off as each maker likes).
  * Source: derived, parametric equations of the involute of a circle. Throws DomainError where no flank reaches.
- * Example: 35 teeth, 8 DP, 14½°, h = 1/8 in: 0.1370 in.
+ * Example: 35 teeth, 8 DP, 14½°, h = 1/8 in: 0.1518 in.
  */
 export function halfSpace(form: Form, h: number): number {
   mustMakeSense(form);
@@ -68,7 +68,7 @@ export function halfSpace(form: Form, h: number): number {
 
 /**
  * Distance from the gear's centre of that same point of the flank: rb √(1 + u²) on the involute.
- * Throws DomainError below the base circle, where there is no involute. Example: 35 teeth, 8 DP, 14½°, at the pitch line: 2.1884 in.
+ * Throws DomainError below the base circle, where there is no involute. Example: 35 teeth, 8 DP, 14½°, at the pitch line: 2.1897 in.
  */
 export function flankRadius(form: Form, h: number): number {
   mustMakeSense(form);

@@ -86,3 +86,7 @@ export function toSvg(drawing: Drawing, as: SvgAs = {}): string {
     '</svg>',
   ].join('');
 }
+
+/** A drawing as an SVG file of its own, millimetre for millimetre, with the line to check a print by. What scale it is drawn at, its words say. */
+export const toSvgFile = (drawing: Drawing): string =>
+  `<?xml version="1.0" encoding="UTF-8"?>\n${toSvg({ ...drawing, toScale: true }, { toScale: 'paper' }).replace('<svg ', '<svg xmlns="http://www.w3.org/2000/svg" color="#000" ')}\n`;

@@ -1,5 +1,6 @@
 import { BLANK_SUMS } from './blanks.ts';
 import { CROSSING_SUMS } from './crossing.ts';
+import { CUTTER_TOOL_SUMS } from './cutter-tools.ts';
 import { CUTTER_SUMS } from './cutters.ts';
 import { DEPTH_SUMS } from './depths.ts';
 import { DIVIDING_SUMS } from './dividing.ts';
@@ -41,6 +42,7 @@ export const SUMS: readonly Sum[] = [
   ...STRENGTH_SUMS,
   ...BLANK_SUMS,
   ...CUTTER_SUMS,
+  ...CUTTER_TOOL_SUMS,
   ...DIVIDING_SUMS,
   ...DIVIDING_WAYS_SUMS,
   ...OTHER_DIVIDING_SUMS,

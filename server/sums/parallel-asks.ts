@@ -11,9 +11,7 @@ export const helixField = angleField({
   hint: 'At the pitch circle, from the line of the shaft',
   limits: { least: 0, most: 90 },
 });
-const helixIfAnyField = optional(
-  angleField({ label: 'Helix angle', hint: 'Empty: straight teeth', limits: { least: 0, most: 90 } }),
-);
+const helixIfAnyField = optional(angleField({ label: 'Helix angle', hint: 'Empty: straight teeth', limits: { least: 0, most: 90 } }));
 export const handField = choiceField({
   label: 'Hand',
   choices: [

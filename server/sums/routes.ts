@@ -2,6 +2,7 @@ import { RecordNotFound } from '../../db/changes.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import { toDxf } from '../drawing/dxf.ts';
+import { toSvgFile } from '../drawing/svg.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
@@ -42,24 +43,29 @@ function asJson({ answer, problems, refusal }: Worked): Result {
   return { json: { problems, ...said }, status: 422 };
 }
 
-/** The drawing as a file; the page with its problem when there is none. */
-function asDxf(sum: Sum, { answer, read }: Worked): Result | null {
-  const drawing = answer && read.ok ? (sum.dxf?.(read.value as never) ?? null) : null;
-  return drawing && { text: toDxf(drawing), type: 'image/vnd.dxf', fileName: `${sum.path}.dxf` };
+/** The drawing as a file; null, and so the page with its problem, when there is none. */
+function asFile(sum: Sum, form: '.dxf' | '.svg', { answer, read }: Worked): Result | null {
+  if (!answer || !read.ok) return null;
+  const drawing = (form === '.dxf' ? sum.dxf : sum.paper)?.(read.value as never);
+  if (!drawing) return null;
+  const fileName = `${sum.path}${form}`;
+  return form === '.dxf'
+    ? { text: toDxf(drawing), type: 'image/vnd.dxf', fileName }
+    : { text: toSvgFile(drawing), type: 'image/svg+xml', fileName };
 }
 
 function drawn(sum: Sum, read: FormRead<Sum['asks']>) {
   return sum.draw && read.ok ? sum.draw(read.value as never) : null;
 }
 
-/** One sum, as page or, under `.json`, as JSON, or under `.dxf`, where it offers one, as a drawing to cut from. The bare address shows the worked example. */
+/** One sum, as page or, under `.json`, as JSON, or under `.dxf` or `.svg`, where it offers them, as a drawing to cut from or to print. The bare address shows the worked example. */
 export function oneSum(visit: Visit): Result {
-  const [, path = '', form] = /^(.*?)(\.json|\.dxf)?$/.exec(visit.params['path'] ?? '') ?? [];
+  const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
   const sum = sumByPath(path);
-  if (!sum || (form === '.dxf' && !sum.dxf)) throw new RecordNotFound('sum', path);
+  if (!sum || (form === '.dxf' && !sum.dxf) || (form === '.svg' && !sum.paper)) throw new RecordNotFound('sum', path);
   const worked = work(sum, visit.query);
   if (form === '.json') return asJson(worked);
-  const file = form === '.dxf' ? asDxf(sum, worked) : null;
+  const file = form === '.dxf' || form === '.svg' ? asFile(sum, form, worked) : null;
   if (file) return file;
   const { answer, read, problems, refusal } = worked;
   const view = sumView(sum, {

@@ -2,7 +2,7 @@ import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import type { Fields, ValuesOf } from '../forms/form.ts';
 
-/** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON, and where it offers one /sums/<path>.dxf?… as a drawing. Needs no project and writes nothing. */
+/** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON, and where it offers them /sums/<path>.dxf?… and .svg?… as drawings. Needs no project and writes nothing. */
 export type Sum = {
   readonly path: string;
   readonly title: string;
@@ -18,6 +18,8 @@ export type Sum = {
   readonly draw?: (given: never) => Drawing | null;
   /** To scale and without letters, for a drilling or cutting job: offered as a file at /sums/<path>.dxf?…. */
   readonly dxf?: (given: never) => Drawing | null;
+  /** To be printed at the scale that its words say, millimetre for millimetre: offered as a file at /sums/<path>.svg?…. */
+  readonly paper?: (given: never) => Drawing | null;
   /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
   readonly about?: Readonly<Record<string, readonly string[]>>;
   /** The boxes under headings, where there are many; a box named in none stands before them. */
@@ -27,12 +29,13 @@ export type Sum = {
 /** Boxes under a heading. folded: not needed for a first answer; opens on touch, and stands open once anything in it is typed. */
 export type SumPart = { readonly legend: string; readonly asks: readonly string[]; readonly folded?: boolean };
 
-type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'parts'> & {
+type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'paper' | 'parts'> & {
   readonly asks: F;
   readonly example: Readonly<Record<keyof F, string>>;
   readonly work: (given: ValuesOf<F>) => Answer;
   readonly draw?: (given: ValuesOf<F>) => Drawing | null;
   readonly dxf?: (given: ValuesOf<F>) => Drawing | null;
+  readonly paper?: (given: ValuesOf<F>) => Drawing | null;
   readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 

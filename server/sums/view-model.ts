@@ -100,6 +100,7 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
 
 const linksOf = (sum: Sum, asked: Record<string, string>): LinkView[] => [
   ...(sum.dxf ? [{ says: 'Drawing as DXF, millimetres', href: to.sumDxf(sum.path, asked) }] : []),
+  ...(sum.paper ? [{ says: 'Print at its scale, as SVG', href: to.sumSvg(sum.path, asked) }] : []),
   { says: 'The same as JSON', href: to.sumJson(sum.path, asked) },
 ];
 
