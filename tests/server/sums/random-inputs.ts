@@ -168,6 +168,9 @@ const BY_NAME: Readonly<Record<string, fc.Arbitrary<string>>> = {
   bored: inch(0.95, 1.15),
   reference: inch(0.5, 4),
   thinner: inch(0, 0.004),
+  fillet: inch(0, 0.03),
+  step: inch(0.004, 0.05),
+  blankWidth: inch(0.1, 2),
   pinShaft: inch(0.05, 0.2),
   pinHub: inch(0.05, 0.2),
 };
@@ -233,6 +236,8 @@ const METRIC = {
   many: { standard: 'heavy', splines: '10', outside: '26 mm' },
 } as const;
 
+const NO_QUADRANT = { between: '', slots: '', swing: '', collar: '', widest: '', abreast: '', wheelPitch: '', lastTurns: '' };
+
 /** Where nearly every chance choice would be refused: what has to go together for an answer. Odd counts of teeth keep their chance. */
 const TOGETHER: Readonly<Record<string, (boxes: Boxes) => Boxes>> = {
   ...TOGETHER_PARALLEL,
@@ -246,6 +251,10 @@ const TOGETHER: Readonly<Record<string, (boxes: Boxes) => Boxes>> = {
           ...{ runOut: '', cleanUp: '', recesses: '', openings: '', body: 'solid', hardness: 'file bites', lastOfItsSpline: '' },
           ...{ face: '0.875', spareFace: '0.875', system: 'full-20' },
         },
+  // A cutter that passes the small end.
+  'milled-bevel': (boxes) => ({ ...boxes, pitch: '8 DP', face: '', shafts: '90' }),
+  // A quadrant is measured whole or not at all.
+  'change-gears': (boxes) => (Number.parseFloat(boxes['over'] ?? '') > 0.5 ? { ...boxes, ...NO_QUADRANT, mounted: '' } : boxes),
   // What locates must stay within the plates typed: twice the count of splines is to be turned.
   'mill-splined-shaft': (boxes) => ({ ...boxes, circle: '', plates: '15 16 17 18 19 20; 21 23 27 29 31 33', turned: '' }),
   'splined-hub': (boxes) => ({ ...boxes, circle: '' }),
