@@ -7,7 +7,14 @@ import { besideTo, dimensionText, type Letters, lettersFor, PHONE, type Shown, w
 import { drawnFace, sectionMarks } from './section.ts';
 import { boreOutline, boreWords, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
-export type GearDrawingAs = { readonly shown?: Shown; readonly form: LengthForm; readonly kind?: LineKind; readonly title?: string };
+/** cutterFor: the count that the cutter which mills it is made for; the teeth are drawn with that cutter's space. */
+export type GearDrawingAs = {
+  readonly shown?: Shown;
+  readonly form: LengthForm;
+  readonly kind?: LineKind;
+  readonly title?: string;
+  readonly cutterFor?: number;
+};
 
 /** A pitch as it is spoken: 8 DP, module 2.5, 5/16 CP. */
 function pitchWords({ kind, size }: Pitch): string {
@@ -66,12 +73,18 @@ const measureOf = (from: Point, to: Point, length: Length, form: LengthForm, siz
   ...dimensionText(length, form),
 });
 
-function frontMarks(gear: Gear, { label }: Letters, kind: LineKind): Mark[] {
+function frontMarks(gear: Gear, { label }: Letters, kind: LineKind, cutterFor: number): Mark[] {
   const { outside, pitch } = wheelRadii(gear);
   const arm = outside + label * 0.4;
   const hole: Mark[] = gear.bore ? [outline(boreOutline(gear.bore), kind)] : [text([0, -label * 0.75], '?', label * 2)];
   const cross: Mark[] = gear.bore ? [line([-arm, 0], [arm, 0], 'centre'), line([0, -arm], [0, arm], 'centre')] : [];
-  return [...cross, circle([0, 0], pitch, 'centre'), ...bodyMarks(gear), ...hole, outline(thinned(wheelOutline(gear), label / 150), kind)];
+  return [
+    ...cross,
+    circle([0, 0], pitch, 'centre'),
+    ...bodyMarks(gear),
+    ...hole,
+    outline(thinned(wheelOutline(gear, undefined, cutterFor), label / 150), kind),
+  ];
 }
 
 /** Recesses of the marked side and openings, as thin circles in the front view. */
@@ -111,6 +124,9 @@ function boreMarks(bore: Length, { sectionX, face, boreX }: Layout, { label, fig
   return [...witness(r), ...witness(-r), measureOf([boreX, -r], [boreX, r], bore, form, figure)];
 }
 
+/** Said only where the form is not the wheel's own. */
+const milledWords = (gear: Gear, cutterFor: number): string => (cutterFor === gear.teeth ? '' : `, form for ${cutterFor}`);
+
 function describe(gear: Gear, outside: number, form: LengthForm): string {
   const size = dimensionText(millimetres(2 * outside), form).says;
   const face = gear.face ? `face ${dimensionText(gear.face, form).says}` : 'face not measured';
@@ -120,22 +136,27 @@ function describe(gear: Gear, outside: number, form: LengthForm): string {
 }
 
 /** A wheel to scale: front view with its teeth, and cut through beside it; dimensions outside, bore, face. */
-export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', title }: GearDrawingAs): Drawing {
+export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', title, cutterFor = gear.teeth }: GearDrawingAs): Drawing {
   const letters = lettersFor(shown, (guess) => {
     const { low, high } = layoutOf(gear, guess, form);
     return high[0] - low[0];
   });
   const at = layoutOf(gear, letters, form);
-  const heading = text([at.low[0] + letters.label * 0.5, at.outside + letters.label * 1.1], gearWords(gear), letters.label, 'start');
+  const heading = text(
+    [at.low[0] + letters.label * 0.5, at.outside + letters.label * 1.1],
+    `${gearWords(gear)}${milledWords(gear, cutterFor)}`,
+    letters.label,
+    'start',
+  );
   return {
     title: title ?? `Wheel of ${gear.teeth} teeth`,
-    describes: describe(gear, at.outside, form),
+    describes: `${describe(gear, at.outside, form)}${cutterFor === gear.teeth ? '' : ` Teeth as a form cutter made for ${cutterFor} teeth leaves them.`}`,
     low: at.low,
     high: at.high,
     toScale: true,
     marks: [
       heading,
-      ...frontMarks(gear, letters, kind),
+      ...frontMarks(gear, letters, kind, cutterFor),
       ...sectionMarks(gear, { x: at.sectionX, face: at.face, letter: letters.label }, kind),
       ...dimensionMarks(gear, at, letters, form),
     ],

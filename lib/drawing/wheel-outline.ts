@@ -1,5 +1,6 @@
 import type { Bore, Gear } from '../gears/gear.ts';
 import { FINE, type Steps } from '../gears/profile.formulas.ts';
+import { substituteSpace } from '../gears/profile-cutter.formulas.ts';
 import { formCutSpace } from '../gears/profile-form.formulas.ts';
 import { wheelPoints } from '../gears/profile-outline.ts';
 import { outsideDiameter, pitchDiameter, rootDiameter, toothOf } from '../gears/tooth.ts';
@@ -19,11 +20,15 @@ export function wheelRadii(gear: Toothed): WheelRadii {
   return { outside: outsideDiameter(tooth) * mm, pitch: pitchDiameter(tooth) * mm, root: rootDiameter(tooth) * mm };
 }
 
-/** The teeth all round as points in millimetres about the wheel's middle, as a numbered form cutter leaves them. */
-export function wheelOutline(gear: Toothed, steps: Steps = FINE): Point[] {
+/**
+ * The teeth all round as points in millimetres about the wheel's middle, as a numbered form cutter leaves them: one made for this count,
+ * or for `formFor` teeth where that is the cutter that is used.
+ */
+export function wheelOutline(gear: Toothed, steps: Steps = FINE, formFor: number = gear.teeth): Point[] {
   const tooth = toothOf(gear);
   const mm = mmPer(tooth.unit);
-  return wheelPoints(formCutSpace(tooth, undefined, steps), gear.teeth).map(([x, y]) => [x * mm, y * mm]);
+  const space = formFor === gear.teeth ? formCutSpace(tooth, undefined, steps) : substituteSpace(tooth, formFor, steps);
+  return wheelPoints(space, gear.teeth).map(([x, y]) => [x * mm, y * mm]);
 }
 
 /**

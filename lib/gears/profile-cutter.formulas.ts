@@ -25,7 +25,7 @@ function within(run: readonly SpacePoint[], ro: number, half: number): SpacePoin
  * Half the space that a form cutter made for N2 teeth really leaves in a wheel of N teeth, sunk to the wheel's own depth: the cutter's own
  * space, its middle m (N − N2)/2 further out along the middle line, as far as the blank reaches.
  * Derived: both spaces are half a pitch wide at their pitch lines, and these lie on each other. With N2 = N it is the wheel's own space.
- * Throws DomainError as formCutSpace. Example: form for 26 in 35 teeth, m 1: half width 1.156 at one module above the pitch line (true 1.096).
+ * Throws DomainError as formCutSpace. Example: form for 26 in 35 teeth, m 1: half width 1.274 at one module above the pitch line (true 1.214).
  */
 export function substituteSpace(tooth: Tooth, N2: number, steps?: Steps): HalfSpace {
   const { ro } = radiiOf(tooth);

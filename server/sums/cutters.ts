@@ -6,7 +6,7 @@ import type { TypedLength } from '../../lib/values/read.ts';
 import { angleField, choiceField, countField, optional } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { sizesField } from './asks.ts';
-import { formAnswer } from './form-answer.ts';
+import { formAnswer, formDrawing } from './form-answer.ts';
 import { WHEEL_ABOUT, wheelAsks, wheelOf } from './gears.ts';
 import { cuttersField, SOME_CUTTERS } from './read-cutters.ts';
 import { sum } from './sum.ts';
@@ -70,6 +70,7 @@ const formSum = sum({
   example: { teeth: '35', pitch: '8 DP', system: 'full-14.5', count: '26', cutterAngle: '' },
   about: WHEEL_ABOUT,
   work: ({ count, cutterAngle, ...wheel }) => formAnswer(gearOf(wheel), count, cutterAngle ?? undefined),
+  draw: ({ count, cutterAngle, ...wheel }) => formDrawing(gearOf(wheel), count, cutterAngle ?? undefined),
 });
 
 export const CUTTER_SUMS = [choiceSum, formSum];

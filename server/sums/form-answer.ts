@@ -1,11 +1,15 @@
 import type { FormErrors, GearToCut } from '../../lib/cutters/choice.ts';
 import { type CutterFigures, cutterAnswer } from '../../lib/cutters/cutters.sums.ts';
 import { angleWords, errorWords } from '../../lib/cutters/describe.ts';
-import { formErrorsOf, tipInModules } from '../../lib/cutters/form-errors.ts';
+import { alongTable } from '../../lib/cutters/form-along.ts';
+import { type CutterForm, formErrorsOf, tipInModules } from '../../lib/cutters/form-errors.ts';
+import { formPicture } from '../../lib/cutters/form-picture.ts';
 import { VERDICT_WORDS, verdictOn } from '../../lib/cutters/verdict.ts';
+import { cutterFormDrawing } from '../../lib/drawing/cutter-form-drawing.ts';
+import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer, Figure, Value } from '../../lib/figure/figure.ts';
-import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import { moduleOf, unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { Cutter } from '../../lib/tooling/tooling.ts';
 import type { Angle } from '../../lib/values/angle.ts';
 
@@ -31,8 +35,14 @@ const formOnly = (gear: GearToCut, count: number): Cutter => ({
   exactFor: count,
 });
 
+const formAsked = (gear: GearToCut, count: number, angle: Angle): CutterForm => ({
+  pitch: gear.pitch,
+  angle,
+  exact: { count, from: 'typed' },
+});
+
 function errorsOf(gear: GearToCut, count: number, angle: Angle): FormErrors {
-  const found = formErrorsOf(gear, { pitch: gear.pitch, angle, exact: { count, from: 'typed' } });
+  const found = formErrorsOf(gear, formAsked(gear, count, angle));
   if (found) return found;
   throw new DomainError({
     given: `A form for ${count} teeth on a wheel of ${gear.teeth}.`,
@@ -82,7 +92,12 @@ export function formAnswer(gear: GearToCut, count: number, angle: Angle = gear.s
   const unit = unitOfPitch(gear.pitch);
   const tips = `Tips ${errorWords(errors.tip, unit)}. Plus: metal off that should be there. Minus: metal left, which rubs.`;
   if (angle !== gear.system.angle)
-    return { figures: otherAngle(gear, errors, angle), cautions: [], says: `Wrong pressure angle: refused. ${tips}` };
+    return {
+      figures: otherAngle(gear, errors, angle),
+      cautions: [],
+      says: `Wrong pressure angle: refused. ${tips}`,
+      tables: [alongTable(gear, [formAsked(gear, count, angle)])],
+    };
   const same = { gear, cutters: [formOnly(gear, count)], arbors: [], convention: 'low end' } as const;
   const { figures, cautions } = cutterAnswer(same);
   const { formErrorTip, formErrorHalf, formErrorPitch, formErrorSquare } = figures;
@@ -90,5 +105,14 @@ export function formAnswer(gear: GearToCut, count: number, angle: Angle = gear.s
     figures: { formErrorTip, formErrorHalf, formErrorPitch, formErrorSquare },
     cautions: cautions.filter(({ about }) => about === 'formErrorTip'),
     says: `${VERDICT_WORDS[verdictOn(tipInModules(gear, errors))]} ${tips}`,
+    tables: [alongTable(gear, [formAsked(gear, count, angle)])],
   };
+}
+
+/** The form over the true space; null where one of the two cannot be drawn. */
+export function formDrawing(gear: GearToCut, count: number, angle: Angle = gear.system.angle): Drawing | null {
+  const picture = formPicture(gear, formAsked(gear, count, angle));
+  if (!picture) return null;
+  const form = `a form right for ${count}${angle === gear.system.angle ? '' : `, ${angleWords(angle)}`}`;
+  return cutterFormDrawing({ picture, module: moduleOf(gear.pitch), unit: unitOfPitch(gear.pitch), own: `${gear.teeth} teeth`, form });
 }
