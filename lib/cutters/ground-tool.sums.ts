@@ -22,11 +22,12 @@ const INVOLUTE = 'derived: the true involute, half a pitch wide at the pitch cir
 
 const depthFigure = (tooth: Tooth): Figure =>
   toolFigure(tooth, wholeDepth(tooth), {
-    name: 'Depth of the form',
+    name: 'Depth of cut',
     symbol: 'h',
     formula: 'A + B',
     source: 'US Navy, Machinery Repairman (14345), appendix III: whole depth',
     given: [sizeGiven('A', `addendum, ${tooth.unit}`, tooth.A, 'table'), sizeGiven('B', `dedendum, ${tooth.unit}`, tooth.B, 'table')],
+    note: 'On the middle line. Where the sides leave a round blank the tool is used a little less deep: the widths end there.',
   });
 
 /** Straight across where the flanks meet the pitch circle; a rack's half pitch. */

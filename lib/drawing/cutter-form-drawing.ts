@@ -60,13 +60,14 @@ export function cutterFormDrawing({ picture, module, unit, own, form }: FormDraw
   const says = [
     `heavy: true space, ${own}`,
     `dashes: ${form}`,
-    `${printShort(larger, 1)} times size; difference ${printShort(larger * times, 0)} times`,
+    `${printShort(larger, 1)} times size; difference ${printShort(larger * times, 0)} times:`,
+    'right is metal off, left is metal left',
   ];
   const words = says.map((one, at): Mark => text([left + 2, low - label * (2.8 + at * 1.4)], one, label, 'start'));
   return {
     title: 'The cutter’s form over the true space',
     describes: `${own} and ${form}, ${printShort(larger, 1)} times their size, and their difference along the flank ${printShort(times, 0)} times more: right of the line is metal off that should be there, left of it metal left.`,
-    low: [left, low - label * 6.4],
+    low: [left, low - label * 7.8],
     high: [right, Math.max(top, PER_MODULE * 1.15) + label * 1.6],
     toScale: false,
     marks: [

@@ -1,5 +1,5 @@
 import { type HalfSpace, radiiOf, type SpacePoint, type Steps } from './profile.formulas.ts';
-import { formCutSpace } from './profile-form.formulas.ts';
+import { formCutSpace, formFillet } from './profile-form.formulas.ts';
 import type { Tooth } from './tooth.ts';
 
 /** How much higher than its own teeth a cutter's flank is drawn, in modules, so that it reaches the outside of a larger wheel. */
@@ -31,10 +31,10 @@ export function substituteSpace(tooth: Tooth, N2: number, steps?: Steps): HalfSp
   const { ro } = radiiOf(tooth);
   const up = (tooth.m * (tooth.N - N2)) / 2;
   const half = Math.PI / tooth.N;
-  const own = formCutSpace({ ...tooth, N: N2 }, undefined, steps);
-  const tall = formCutSpace({ ...tooth, N: N2, A: tooth.A + REACH * tooth.m }, undefined, steps);
+  const made = { ...tooth, N: N2 };
+  const { root, fillet, flank: tall } = formCutSpace({ ...made, A: tooth.A + REACH * tooth.m }, formFillet(made), steps);
   const place = (run: readonly SpacePoint[]): SpacePoint[] => run.map((at) => movedUp(at, up));
-  const flank = within(place(tall.flank), ro, half);
+  const flank = within(place(tall), ro, half);
   const [R = 0, t = 0] = flank.at(-1) ?? [];
   const top: SpacePoint[] =
     half - t > 1e-9
@@ -44,5 +44,5 @@ export function substituteSpace(tooth: Tooth, N2: number, steps?: Steps): HalfSp
           [R, half],
         ]
       : [[R, t]];
-  return { root: place(own.root), fillet: place(tall.fillet), flank, top, formRadius: flank[0]?.[0] ?? 0, undercut: false };
+  return { root: place(root), fillet: place(fillet), flank, top, formRadius: flank[0]?.[0] ?? 0, undercut: false };
 }

@@ -10,6 +10,7 @@ import { openShops } from '../../server/shops.ts';
 import { fillLarge } from './fill.ts';
 import { benchIdentify } from './identify.ts';
 import { timePages } from './pages.ts';
+import { timeProfiles } from './profile.ts';
 import { bareStart, coldStart } from './start.ts';
 import { benchTrains } from './trains.ts';
 
@@ -40,6 +41,12 @@ async function benchPages(folder: string): Promise<void> {
   await shops.close();
 }
 
+function benchProfiles(): void {
+  say('\nFull tooth profiles with fillet (a thousand tangents are 1 ×)');
+  for (const { name, ms: took, ofTangents } of timeProfiles())
+    say(`${printNumber(ofTangents, 1).padStart(7)} ×  ${printNumber(took, 3)} ms  ${name}`);
+}
+
 function benchRatios(): void {
   say('\nRatios of a set of wheels, two and four in a train (all counts different primes: nothing falls together)');
   const primes = [...Array(400).keys()].slice(11).filter((n) => [2, 3, 5, 7, 11, 13, 17, 19].every((p) => n === p || n % p !== 0));
@@ -62,6 +69,7 @@ async function benchStart(folder: string): Promise<void> {
 
 const folder = mkdtempSync(path.join(tmpdir(), 'backgear-bench-'));
 try {
+  benchProfiles();
   benchRatios();
   benchIdentify(say);
   benchTrains();

@@ -12,7 +12,7 @@ type Opened = {
   readonly boxes: readonly (readonly [number, number])[];
 };
 
-/** Asked inside the page. Unit 6 is millimetres. */
+/** Asked inside the page. Unit 7 is millimetres. */
 const IN_PAGE = `(() => {
   const svg = document.documentElement;
   const boxes = [...document.querySelectorAll('path.k-here')].map((path) => path.getBBox());
@@ -54,7 +54,7 @@ describe.skipIf(!chromium)('a tool ground to the space, as SVG', () => {
     const seen = await page.evaluate<Opened>(IN_PAGE);
     await page.close();
     expect(seen.name).toBe('svg');
-    expect(seen.unit).toBe(6);
+    expect(seen.unit).toBe(7);
     expect(seen.perUnit).toBeCloseTo(1, 2);
     // A rack of 8 DP, 14½°: half a pitch and twice the addendum's slope wide, 2.157/8 in deep (by hand).
     const wide = (Math.PI / 16 + (2 / 8) * Math.tan((14.5 * Math.PI) / 180)) * 25.4 * Number(times);
