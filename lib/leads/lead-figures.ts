@@ -68,7 +68,7 @@ export function trainFigures(best: Ranked, { d, L, hand, face, machine }: LeadJo
     acrossFace: figure(
       'Drift across the face',
       'e',
-      { number: errorAcrossFace(d, F, L, cut) * 1000, unit: 'thousandths of an inch', places: 3 },
+      { number: errorAcrossFace(d, F, L, cut) * 1000, unit: 'thou', places: 3 },
       '1000 × π × d × F × (1 ÷ K − 1 ÷ L)',
       UNROLLED,
       [

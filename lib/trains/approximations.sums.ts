@@ -23,7 +23,7 @@ export function approximationsAnswer(target: Target, most: number, by: number): 
     given: [],
   });
   const figures = {
-    ratio: figure('Ratio', 'R', { number: numberOf(target), unit: '', places: 12 }),
+    ratio: figure('Ratio', 'R', { number: numberOf(target), unit: '', places: 9 }),
     ...(last
       ? {
           best: figure('Nearest fraction', 'F', { ratio: last.ratio }),
