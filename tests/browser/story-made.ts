@@ -92,7 +92,11 @@ export function making({ page, base, hands, at, errors }: Story): void {
     expect(await page().textContent('.one-number')).toContain('hole 15');
     expect(await textIn(page())).not.toContain('comes first');
     await page().setViewportSize({ width: 1280, height: 900 });
-    await hands().markDone(rough);
+    await hands().go(rough);
+    await press(page(), 'Mark done');
+    expect(await textIn(page(), 'h1')).toBe('Done with 3 of 22 ticked?');
+    await press(page(), 'All are cut: mark it done');
+    expect(await textIn(page(), '.notice')).toContain('Done');
   });
 
   it('a span read large says what to feed; then the record is written, and the set has its 22', async () => {
