@@ -94,7 +94,8 @@ export function making({ page, base, hands, at, errors }: Story): void {
     await page().setViewportSize({ width: 1280, height: 900 });
     await hands().go(rough);
     await press(page(), 'Mark done');
-    expect(await textIn(page(), 'h1')).toBe('Done with 3 of 22 ticked?');
+    // Two passes of 22 spaces: the steel is coarser than 10 pitch.
+    expect(await textIn(page(), 'h1')).toBe('Done with 3 of 44 ticked?');
     await press(page(), 'All are cut: mark it done');
     expect(await textIn(page(), '.notice')).toContain('Done');
   });
