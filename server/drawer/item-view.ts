@@ -21,6 +21,7 @@ import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
 import type { ButtonView, FormView, HiddenView, LinkView, TitleCell } from '../page.ts';
+import { whatGearIsIt } from '../sums/identify-link.ts';
 import type { PageData } from '../views.ts';
 import { KIND_WORDS } from './forms.ts';
 import { onRecord } from './item-facts.ts';
@@ -207,6 +208,7 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     history: historyOf(item),
     ...worked(item),
     readings: readingsTable(item),
+    whatIsIt: line.stored ? whatGearIsIt(line.stored.gear.teeth, item.readings) : null,
     readForms: trusted && isWheel && here ? readForms(item, amiss) : [],
     edit: trusted && here ? { says: 'Change what is on record', href: to.itemEdit(line.id) } : null,
     buttons: trusted ? buttonsOf(item) : [],

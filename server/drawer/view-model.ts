@@ -42,6 +42,8 @@ export interface DrawerViews {
     root: AnswerView | null;
     refusal: string;
     readings: TableView | null;
+    /** To the sum that says what wheel it is; null for what has no teeth. */
+    whatIsIt: LinkView | null;
     readForms: readonly FoldedForm[];
     sizes: AnswerView | null;
     edit: LinkView | null;

@@ -5,6 +5,7 @@ import { type ItemLine, item, items, spareWheels } from '../../db/items.ts';
 import { type MadeLine, madeOfPart } from '../../db/made.ts';
 import { type PartLine, part, partsOfProject } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
+import { type Reading, readingsOf } from '../../db/readings.ts';
 import { routing } from '../../db/routings.ts';
 import { type SetLine, setsOfProject } from '../../db/sets.ts';
 import { shopNow } from '../../db/shop-now.ts';
@@ -22,6 +23,8 @@ export type PartData = {
   readonly assemblies: readonly Row<'assembly'>[];
   readonly set: SetLine | null;
   readonly fitted: ItemLine | null;
+  /** What was read on the one that fills it. */
+  readonly readings: readonly Reading[];
   readonly promised: readonly ItemLine[];
   readonly way: Way | null;
   readonly promisedWheel: Wheel | null;
@@ -72,6 +75,7 @@ export async function partData(db: Db, id: number): Promise<PartData> {
     assemblies: await assembliesOf(db, one.project_id),
     set: one.set_id === null ? null : ((await setsOfProject(db, one.project_id)).find((set) => set.id === one.set_id) ?? null),
     fitted: one.item_id === null ? null : await item(db, one.item_id),
+    readings: one.item_id === null ? [] : await readingsOf(db, { itemId: one.item_id }),
     promised,
     way: one.routing_id === null ? null : (await routing(db, one.routing_id)).way,
     promisedWheel,

@@ -20,6 +20,7 @@ import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, LinkView, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
+import { whatGearIsIt } from '../sums/identify-link.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
 import { needsTable } from './needs-view.ts';
@@ -136,7 +137,8 @@ const madeTable = ({ made }: PartData): TableView => ({
   empty: 'Not made here yet.',
 });
 
-const linksOf = ({ part, set, fitted, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
+const linksOf = ({ part, set, fitted, readings, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
+  ...(part.stored ? [whatGearIsIt(part.stored.gear.teeth, readings)] : []),
   ...sheetsFor(mates, shop),
   ...linksOfSpline(part.stored?.gear.bore, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),

@@ -1,5 +1,7 @@
+import type { Answer, Caution } from '../../lib/figure/figure.ts';
 import { identifyAnswer } from '../../lib/identify/identify.sums.ts';
 import { HELIX_ERROR_DEG, READING_ERROR_IN } from '../../lib/identify/judgements.data.ts';
+import { nothingReadAnswer } from '../../lib/identify/nothing-read.sums.ts';
 import type { MeasuredWheel, Reading } from '../../lib/identify/readings.ts';
 import { inches, type LengthUnit } from '../../lib/values/length.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
@@ -87,6 +89,39 @@ const unitOf = ({ outside, spanRead, rootRead, depthRead, overPins, centres }: B
 
 const wheelsOf = (boxes: Boxes): readonly MeasuredWheel[] => [{ teeth: boxes.teeth, readings: readingsOf(boxes) }, ...(boxes.others ?? [])];
 
+/** Boxes that hang on another one which was left empty: what was typed in them tells nothing, and that is said. */
+function leftOut({
+  pinUsed,
+  overPins,
+  mate,
+  centres,
+  wallRead,
+  wallBore,
+  k,
+  spanRead,
+  spanMore,
+  spanMost,
+  outside,
+  outsideBy,
+}: Boxes): string[] {
+  const spans = spanRead || spanMore || spanMost;
+  return [
+    ...(pinUsed && !overPins ? ['The pin was left out: type what was read over both pins.'] : []),
+    ...(mate !== null && !centres ? ['The teeth of the mate were left out: type the centre distance with it.'] : []),
+    ...(wallBore && !wallRead ? ['The bore was left out: type the least wall from it to a root.'] : []),
+    ...(k !== null && !spans ? ['The teeth between the jaws were left out: type the span over them.'] : []),
+    ...(outsideBy !== null && !outside ? ['How the outside was taken was left out: type the outside.'] : []),
+  ];
+}
+
+function work(boxes: Boxes): Answer {
+  const wheels = wheelsOf(boxes);
+  const nothing = wheels.length === 1 && wheels[0]?.readings.length === 0;
+  const answer: Answer = nothing ? nothingReadAnswer(boxes.teeth, unitOf(boxes)) : identifyAnswer(wheels, unitOf(boxes));
+  const said = leftOut(boxes).map((says): Caution => ({ name: 'Not used', says, weight: 'beware' }));
+  return { ...answer, cautions: [...said, ...answer.cautions] };
+}
+
 const unknownGear = sum({
   path: 'unknown-gear',
   title: 'What is this gear?',
@@ -114,7 +149,7 @@ const unknownGear = sum({
     ...{ 'root error': ['rootError'], 'depth error': ['rootError'], 'wall error': ['rootError'], 'over pins error': ['pinsError'] },
     ...{ 'centres error': ['centresError'] },
   },
-  work: (boxes) => identifyAnswer(wheelsOf(boxes), unitOf(boxes)),
+  work,
 });
 
 export const IDENTIFY_SUMS = [unknownGear];
