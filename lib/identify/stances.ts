@@ -6,8 +6,11 @@ import { SHIFT_STEP, SHIFTED_OFTEN, SHIFTS, STRAIGHT_DEG, TRANSVERSE_OFTEN } fro
 import type { Plain } from './readings.ts';
 
 const STRAIGHT = (STRAIGHT_DEG * Math.PI) / 180;
-/** Helix angles are tried from 2.4 errors below the print to as many above, a fifth of an error apart. */
-const [HELIX_STEPS, HELIX_STEP] = [12, 0.2];
+/** Helix angles are tried from 2.4 errors of the print below it to as many above: so many steps each way, so far apart. */
+export type HelixSteps = { readonly each: number; readonly apart: number };
+export const FINE: HelixSteps = { each: 12, apart: 0.2 };
+/** Enough to see that a candidate is out of the question: what lies between two steps counts as error. */
+export const COARSE: HelixSteps = { each: 3, apart: 0.8 };
 
 const flanksOf = ({ m, a, A, B }: Candidate, N: number, x: number): Flanks => ({
   N,
@@ -28,14 +31,11 @@ function straight(candidate: Candidate, N: number): Stance[] {
   return [plain, ...shifted];
 }
 
-function leaning(candidate: Candidate, N: number, print: Plain): Stance[] {
+function leaning(candidate: Candidate, N: number, print: Plain, { each, apart }: HelixSteps): Stance[] {
   const flanks = flanksOf(candidate, N, 0);
-  const steps = Array.from(
-    { length: 2 * HELIX_STEPS + 1 },
-    (_, i) => print.read * (N / (N + 2)) + (i - HELIX_STEPS) * HELIX_STEP * print.error,
-  );
+  const steps = Array.from({ length: 2 * each + 1 }, (_, i) => print.read * (N / (N + 2)) + (i - each) * apart * print.error);
   const angles = steps.filter((psi) => psi > 0.005 && psi < 1.2);
-  const helixWide = (HELIX_STEP * print.error) / Math.sqrt(12);
+  const helixWide = (apart * print.error) / Math.sqrt(12);
   return angles.flatMap((psi) => [
     { flanks: { ...flanks, psi }, often: (1 - TRANSVERSE_OFTEN) / angles.length, shiftWide: 0, helixWide },
     {
@@ -47,11 +47,15 @@ function leaning(candidate: Candidate, N: number, print: Plain): Stance[] {
   ]);
 }
 
+/** The print of helical teeth; undefined where they are straight, or nobody rolled them. */
+export const leaningPrint = (readings: readonly Plain[]): Plain | undefined =>
+  readings.find(({ of, read }) => of === 'helix' && read > STRAIGHT);
+
 /**
  * Every way in which a candidate may stand: standard, or with its rack shifted; where a rolled print leans, at each helix that the print
  * leaves open, its pitch standard square to the teeth or in the plane of the wheel.
  */
-export function stances(candidate: Candidate, N: number, readings: readonly Plain[]): Stance[] {
-  const print = readings.find(({ of }) => of === 'helix');
-  return print && print.read > STRAIGHT ? leaning(candidate, N, print) : straight(candidate, N);
+export function stances(candidate: Candidate, N: number, readings: readonly Plain[], steps: HelixSteps = FINE): Stance[] {
+  const print = leaningPrint(readings);
+  return print ? leaning(candidate, N, print, steps) : straight(candidate, N);
 }

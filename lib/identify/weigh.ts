@@ -3,7 +3,7 @@ import { bodyEvidence, type Evidence, flankEvidence, type Gone, mostOfFlanks, ty
 import { expected, type Stance } from './expected.formulas.ts';
 import { hintOfModule, noneLikely } from './none-fits.formulas.ts';
 import type { Plain } from './readings.ts';
-import { stances } from './stances.ts';
+import { COARSE, FINE, type HelixSteps, leaningPrint, stances } from './stances.ts';
 
 /** A wheel's readings as plain numbers. */
 export type PlainWheel = { readonly teeth: number; readonly readings: readonly Plain[] };
@@ -62,26 +62,54 @@ function standing(candidate: Candidate, parts: Parted, stance: Stance, tried: We
 const SEEN = 1e-9;
 
 /** How likely the readings are under one candidate. best: the likeliest so far, often as it is met. */
-function likelyOf(candidate: Candidate, wheel: PlainWheel, parts: Parted, best: number): number {
+function likelyOf(candidate: Candidate, wheel: PlainWheel, parts: Parted, best: number, steps: HelixSteps): number {
   let sum = 0;
   const tried = wearsOf(candidate, parts);
-  for (const stance of stances(candidate, wheel.teeth, wheel.readings)) {
+  for (const stance of stances(candidate, wheel.teeth, wheel.readings, steps)) {
     const one = standing(candidate, parts, stance, tried, (SEEN * best) / (candidate.often * stance.often));
     if (one) sum += stance.often * one.likely;
   }
   return sum;
 }
 
-/** Weighs one wheel against the candidates that come into question for the first of a set. */
-export function weigh(wheel: PlainWheel, candidates: readonly Candidate[]): Weighed {
-  const [parts, logs] = [parted(wheel), new Map<Candidate, number>()];
+/** Each candidate's likelihood, at so many helix angles. */
+function likelies(wheel: PlainWheel, candidates: readonly Candidate[], steps: HelixSteps): Map<Candidate, number> {
+  const [parts, each] = [parted(wheel), new Map<Candidate, number>()];
   let best = 0;
   for (const candidate of candidates) {
-    const likely = likelyOf(candidate, wheel, parts, best);
+    const likely = likelyOf(candidate, wheel, parts, best, steps);
     best = Math.max(best, candidate.often * likely);
-    logs.set(candidate, Math.log(likely));
+    each.set(candidate, likely);
   }
-  return { logs, none: Math.log(noneLikely(wheel.readings, wheel.teeth)) };
+  return each;
+}
+
+/** What is less likely than this part of the likeliest at few helix angles is not looked at again at many. */
+const WORTH_A_LOOK = 1e-4;
+
+/** Helical teeth: all candidates at few helix angles, then at many those that came near. */
+function coarseToFine(wheel: PlainWheel, candidates: readonly Candidate[]): Map<Candidate, number> {
+  const coarse = likelies(wheel, candidates, COARSE);
+  const weight = ([{ often }, likely]: [Candidate, number]): number => often * likely;
+  const best = [...coarse].reduce((most, one) => Math.max(most, weight(one)), 0);
+  const near = [...coarse].filter((one) => weight(one) >= WORTH_A_LOOK * best).sort((one, other) => weight(other) - weight(one));
+  return new Map([
+    ...coarse,
+    ...likelies(
+      wheel,
+      near.map(([candidate]) => candidate),
+      FINE,
+    ),
+  ]);
+}
+
+/** Weighs one wheel against the candidates that come into question for the first of a set. */
+export function weigh(wheel: PlainWheel, candidates: readonly Candidate[]): Weighed {
+  const each = leaningPrint(wheel.readings) ? coarseToFine(wheel, candidates) : likelies(wheel, candidates, FINE);
+  return {
+    logs: new Map([...each].map(([candidate, likely]) => [candidate, Math.log(likely)])),
+    none: Math.log(noneLikely(wheel.readings, wheel.teeth)),
+  };
 }
 
 /** The stance in which a candidate fits a wheel best. */
