@@ -62,7 +62,7 @@ export const to = {
   drawerBy: (given: Readonly<Record<string, string>>) => `/drawer${query(given)}`,
   drawerQuick: '/drawer/quick',
   itemNew: (kind: string, given: Readonly<Record<string, string>> = {}) => `/drawer/new/${kind}${query(given)}`,
-  itemEdit: (id: number) => `/drawer/${id}/edit`,
+  itemEdit: (id: number, given: Readonly<Record<string, string>> = {}) => `/drawer/${id}/edit${query(given)}`,
   itemReading: (id: number) => `/drawer/${id}/readings`,
   itemWalls: (id: number) => `/drawer/${id}/walls`,
   itemReadingStrike: (id: number, readingId: number) => `/drawer/${id}/readings/${readingId}/strike`,

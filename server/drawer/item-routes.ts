@@ -13,6 +13,7 @@ import { confirmView } from '../forms/confirm-view.ts';
 import { dayOf } from '../forms/date-field.ts';
 import { readForm } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
+import { withTaken } from '../forms/taken.ts';
 import { recordId } from '../record-id.ts';
 import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
@@ -54,7 +55,7 @@ const standing = (line: ItemLine, rev = line.rev): Standing => ({ id: line.id, r
 export async function edit(visit: Visit): Promise<Result> {
   const line = await askedItem(visit);
   const unit = await unitOf(visit.db, line);
-  return show('drawer/form', editView(standing(line), { unit, typed: typedOfItem(line, unit), problems: {} }));
+  return show('drawer/form', editView(standing(line), { unit, typed: withTaken(typedOfItem(line, unit), visit.query), problems: {} }));
 }
 
 /** What is being made of this thing hangs on its sizes and readings. */

@@ -208,7 +208,7 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     history: historyOf(item),
     ...worked(item),
     readings: readingsTable(item),
-    whatIsIt: line.stored ? whatGearIsIt(line.stored.gear.teeth, item.readings) : null,
+    whatIsIt: line.stored ? whatGearIsIt(`item-${line.id}`, line.stored.gear.teeth, item.readings) : null,
     readForms: trusted && isWheel && here ? readForms(item, amiss) : [],
     edit: trusted && here ? { says: 'Change what is on record', href: to.itemEdit(line.id) } : null,
     buttons: trusted ? buttonsOf(item) : [],

@@ -8,6 +8,7 @@ import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import { chosenCutter } from '../../lib/routing/chosen.ts';
 import type { Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
@@ -64,13 +65,21 @@ const keptDrawings = remembered<DrawingView>();
 
 const KIND: Readonly<Record<string, LineKind>> = { here: 'here', waits: 'here', missing: 'missing' };
 
-function drawingOf({ part }: PartData, gear: Gear | undefined): PartPage['drawing'] {
+/** A wheel to be made is drawn with the space of the cutter that its plan goes by; one in its place, or without a cutter, with its own. */
+const formFor = ({ fitted, shop }: PartData, gear: Gear): number =>
+  fitted ? gear.teeth : (chosenCutter(gear, shop).right?.error.exact.count ?? gear.teeth);
+
+function drawingOf(data: PartData, gear: Gear | undefined): PartPage['drawing'] {
   if (!gear) return null;
   const unit = unitOfPitch(gear.pitch);
+  const { part } = data;
   const kind = KIND[partState(part).kind] ?? 'here';
+  const cutterFor = formFor(data, gear);
   const title = `${part.mark}: ${gear.teeth} teeth`;
   const form = { unit, places: unit === 'in' ? 3 : 2 };
-  return keptDrawings(JSON.stringify([title, kind, gear]), () => drawingView(gearDrawing(gear, { form, kind, title })));
+  return keptDrawings(JSON.stringify([title, kind, gear, cutterFor]), () =>
+    drawingView(gearDrawing(gear, { form, kind, title, cutterFor })),
+  );
 }
 
 /** The promised spare with the wheel inside it; nothing where its readings make no sense any more. */
@@ -138,7 +147,7 @@ const madeTable = ({ made }: PartData): TableView => ({
 });
 
 const linksOf = ({ part, set, fitted, readings, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
-  ...(part.stored ? [whatGearIsIt(part.stored.gear.teeth, readings)] : []),
+  ...(part.stored ? [whatGearIsIt(`part-${part.id}`, part.stored.gear.teeth, readings)] : []),
   ...sheetsFor(mates, shop),
   ...linksOfSpline(part.stored?.gear.bore, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),

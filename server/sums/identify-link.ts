@@ -51,11 +51,12 @@ function rootBoxes(teeth: number, readings: readonly Reading[]): Readonly<Record
 }
 
 /** From a wheel to the sum that says what it is, with its count and what was read on it filled in. */
-export function whatGearIsIt(teeth: number, readings: readonly Reading[]): LinkView {
+export function whatGearIsIt(owner: `part-${number}` | `item-${number}`, teeth: number, readings: readonly Reading[]): LinkView {
   const outside = sizesOf(readings, READING_NAMES.jaws).at(-1)?.text;
   return {
     says: 'What is this gear?',
     href: to.sum('unknown-gear', {
+      for: owner,
       teeth: `${teeth}`,
       ...(outside ? { outside, outsideBy: 'jaws' } : {}),
       ...spanBoxes(sizesOf(readings, 'span')),

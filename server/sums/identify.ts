@@ -10,6 +10,7 @@ import type { ValuesOf } from '../forms/form.ts';
 import { sizeIfKnown } from './asks.ts';
 import { otherWheelsField } from './read-other-wheels.ts';
 import { sum } from './sum.ts';
+import { takenAnswers } from './taken-answers.ts';
 
 const usual = (of: keyof typeof READING_ERROR_IN): string => `Empty: ${READING_ERROR_IN[of]} in (judgement)`;
 const error = (label: string, of: keyof typeof READING_ERROR_IN) => sizeIfKnown({ label, hint: usual(of), least: 0.00001, most: 1 });
@@ -150,6 +151,7 @@ const unknownGear = sum({
     ...{ 'centres error': ['centresError'] },
   },
   work,
+  take: (boxes, owner) => takenAnswers(wheelsOf(boxes), owner),
 });
 
 export const IDENTIFY_SUMS = [unknownGear];

@@ -20,6 +20,13 @@ type Worked = {
   readonly refusal: DomainError | null;
 };
 
+/** The record that a sum was reached from, where the sum can give it an answer. */
+const ownerOf = (sum: Sum, query: Visit['query']): string => (sum.take && typeof query['for'] === 'string' ? query['for'] : '');
+
+function withoutOwner(sum: Sum, { for: owner, ...query }: Visit['query']): Visit['query'] {
+  return sum.take || owner === undefined ? query : { for: owner, ...query };
+}
+
 const askedOf = (sum: Sum, query: Visit['query']): Readonly<Record<string, unknown>> =>
   Object.keys(query).length === 0 ? sum.example : query;
 
@@ -63,7 +70,9 @@ export function oneSum(visit: Visit): Result {
   const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
   const sum = sumByPath(path);
   if (!sum || (form === '.dxf' && !sum.dxf) || (form === '.svg' && !sum.paper)) throw new RecordNotFound('sum', path);
-  const worked = work(sum, visit.query);
+  const query = withoutOwner(sum, visit.query);
+  const worked = work(sum, query);
+  const owner = ownerOf(sum, visit.query);
   if (form === '.json') return asJson(worked);
   const file = form === '.dxf' || form === '.svg' ? asFile(sum, form, worked) : null;
   if (file) return file;
@@ -74,7 +83,9 @@ export function oneSum(visit: Visit): Result {
     problems,
     refusal,
     drawing: answer ? drawn(sum, read) : null,
-    isExample: Object.keys(visit.query).length === 0,
+    isExample: Object.keys(query).length === 0,
+    owner,
+    takes: answer && read.ok && sum.take && owner !== '' && visit.trusted ? sum.take(read.value as never, owner) : [],
   });
   return show('sums/sum', view, answer ? 200 : 422);
 }

@@ -1,6 +1,7 @@
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import type { Fields, ValuesOf } from '../forms/form.ts';
+import type { LinkView } from '../page.ts';
 
 /** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON, and where it offers them /sums/<path>.dxf?… and .svg?… as drawings. Needs no project and writes nothing. */
 export type Sum = {
@@ -20,6 +21,8 @@ export type Sum = {
   readonly dxf?: (given: never) => Drawing | null;
   /** To be printed at the scale that its words say, millimetre for millimetre: offered as a file at /sums/<path>.svg?…. */
   readonly paper?: (given: never) => Drawing | null;
+  /** Where the sum was reached from a record (`for`): ways into its form with an answer written in. */
+  readonly take?: (given: never, owner: string) => readonly LinkView[];
   /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
   readonly about?: Readonly<Record<string, readonly string[]>>;
   /** The boxes under headings, where there are many; a box named in none stands before them. */
@@ -29,13 +32,14 @@ export type Sum = {
 /** Boxes under a heading. folded: not needed for a first answer; opens on touch, and stands open once anything in it is typed. */
 export type SumPart = { readonly legend: string; readonly asks: readonly string[]; readonly folded?: boolean };
 
-type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'paper' | 'parts'> & {
+type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'paper' | 'take' | 'parts'> & {
   readonly asks: F;
   readonly example: Readonly<Record<keyof F, string>>;
   readonly work: (given: ValuesOf<F>) => Answer;
   readonly draw?: (given: ValuesOf<F>) => Drawing | null;
   readonly dxf?: (given: ValuesOf<F>) => Drawing | null;
   readonly paper?: (given: ValuesOf<F>) => Drawing | null;
+  readonly take?: (given: ValuesOf<F>, owner: string) => readonly LinkView[];
   readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 

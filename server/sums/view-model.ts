@@ -28,6 +28,8 @@ export interface SumViews {
     tables: readonly TableView[];
     drawing: DrawingView | null;
     form: FormView;
+    /** Answers that can be taken into the record that was asked about. */
+    takes: readonly LinkView[];
     links: readonly LinkView[];
   };
 }
@@ -56,6 +58,9 @@ type SumShown = {
   readonly refusal: DomainError | null;
   readonly drawing: Drawing | null;
   readonly isExample: boolean;
+  /** The record that the sum was reached from; empty where there is none. */
+  readonly owner: string;
+  readonly takes: readonly LinkView[];
 };
 
 const given = (typed: Typed): Record<string, string> => Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ''));
@@ -80,7 +85,7 @@ function groupsOf({ asks, parts = [] }: Sum, typed: Typed, problems: Problems): 
   return [...plain, ...headed];
 }
 
-function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
+function sumForm(sum: Sum, typed: Typed, problems: Problems, owner: string): FormView {
   const stray = Object.entries(problems)
     .filter(([name]) => !(name in sum.asks))
     .map(([, problem]) => problem);
@@ -88,7 +93,7 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems): FormView {
     id: 'sum',
     action: `${to.sum(sum.path)}#answer`,
     method: 'get',
-    hidden: [],
+    hidden: owner === '' ? [] : [{ name: 'for', value: owner }],
     problem: stray.join(' '),
     groups: groupsOf(sum, typed, problems),
     act: 'Work it out',
@@ -105,7 +110,7 @@ const linksOf = (sum: Sum, asked: Record<string, string>): LinkView[] => [
 ];
 
 export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
-  const { answer, typed, problems, refusal, drawing, isExample } = shown;
+  const { answer, typed, problems, refusal, drawing, isExample, owner, takes } = shown;
   const view = answer ? answerView(answer) : null;
   return {
     ...head(sum.title, { says: 'All sums', href: to.sums }),
@@ -115,7 +120,8 @@ export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
     answer: view ? { ...view, tables: [] } : null,
     tables: view?.tables ?? [],
     drawing: drawing ? drawingView(drawing) : null,
-    form: sumForm(sum, typed, problems),
+    form: sumForm(sum, typed, problems, owner),
+    takes,
     links: answer ? linksOf(sum, given(typed)) : [],
   };
 }

@@ -1,0 +1,27 @@
+import type { Typed } from './form.ts';
+
+/** What an answer of "What is this gear?" gives to a wheel's form, box by box; saidOfIt is added to its notes. */
+export type Taken = {
+  readonly teeth: string;
+  readonly pitch: string;
+  readonly system: string;
+  readonly angle: string;
+  readonly addendum: string;
+  readonly dedendum: string;
+  readonly saidOfIt: string;
+};
+
+const BOXES = ['teeth', 'pitch', 'system', 'angle', 'addendum', 'dedendum'] as const;
+const LONGEST = 400;
+
+/** A wheel's form as it stands on record, with an answer written into it. Nothing is saved by that: its owner looks at it and saves it. */
+export function withTaken(typed: Typed, query: Readonly<Record<string, unknown>>): Typed {
+  const sent = (name: string): string | null => {
+    const text = query[name];
+    return typeof text === 'string' && text.length <= LONGEST ? text : null;
+  };
+  const said = sent('saidOfIt');
+  if (sent('pitch') === null || said === null) return typed;
+  const boxes = Object.fromEntries(BOXES.flatMap((name) => (sent(name) === null ? [] : [[name, sent(name) ?? '']])));
+  return { ...typed, ...boxes, notes: [typed['notes'] ?? '', said].filter((line) => line !== '').join('\n') };
+}
