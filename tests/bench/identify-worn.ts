@@ -8,7 +8,7 @@ import { bell, type Draw, from, pick } from './identify-draw.ts';
 export type MadeUp = { readonly truth: Candidate | null; readonly wheel: MeasuredWheel };
 
 /** What a simulator decides: how often each candidate comes, what is worn, how readings err, and which are taken. Inches. */
-type Law = {
+export type Law = {
   readonly often: (one: Candidate) => number;
   readonly noneOften: number;
   readonly wear: (draw: Draw, m: number) => number;
@@ -18,6 +18,10 @@ type Law = {
   readonly shift: (draw: Draw) => number;
   readonly misread: (draw: Draw, error: number) => number;
   readonly bias: (draw: Draw) => number;
+  /** By what the instrument's scale is stretched. */
+  readonly stretch: (draw: Draw) => number;
+  /** The last figure that is written down, inches; 0 where it is not rounded. */
+  readonly readTo: (draw: Draw) => number;
 };
 
 /** The first law: errors of the bell, wear of half a bell, as the tuning takes them to be. */
@@ -31,6 +35,8 @@ export const FIRST: Law = {
   shift: (draw) => (draw() < 0.06 ? from(draw, -0.28, 0.56) : 0),
   misread: (draw, error) => bell(draw) * error,
   bias: () => 0,
+  stretch: () => 1,
+  readTo: () => 0,
 };
 
 /** How often wheels come by the second law: a count of its own, which owes nothing to the weights of lib. */
@@ -57,22 +63,26 @@ export const SECOND: Law = {
     return (draw() < 0.5 ? from(draw, -1.8, 1.8) : from(draw, -2.4, 2.4) + from(draw, -0.5, 0.5)) * error * 0.9;
   },
   bias: (draw) => from(draw, -0.001, 0.001),
+  stretch: () => 1,
+  readTo: () => 0.001,
 };
 
-const READ_TO = 0.001;
+/** What an instrument shows and its owner writes down, the same for all readings of one wheel. */
+type Instrument = { readonly bias: number; readonly stretch: number; readonly readTo: number };
 
 /** One reading as it is written down. */
-function written(draw: Draw, law: Law, size: number, error: number, bias: number): number {
-  const read = size + law.misread(draw, error) + bias;
-  return law === SECOND ? Math.round(read / READ_TO) * READ_TO : read;
+function written(draw: Draw, law: Law, size: number, error: number, { bias, stretch, readTo }: Instrument): number {
+  const read = size * stretch + law.misread(draw, error) + bias;
+  return readTo === 0 ? read : Math.round(read / readTo) * readTo;
 }
 
 type Sizes = { readonly N: number; readonly m: number; readonly a: number; readonly A: number; readonly B: number };
 
 /** The readings that somebody takes of a wheel: the outside nearly always, two spans mostly, three or a root now and then. */
 function readOn(draw: Draw, law: Law, { N, m, a, A, B }: Sizes, spanFactor: (k: number) => number): Reading[] {
-  const [wear, tip, root, x, bias] = [law.wear(draw, m), law.tipGone(draw, m), law.rootOff(draw, m), law.shift(draw), law.bias(draw)];
-  const read = (size: number, error: number) => inches(Math.max(0.01, written(draw, law, size, error, bias)));
+  const [wear, tip, root, x] = [law.wear(draw, m), law.tipGone(draw, m), law.rootOff(draw, m), law.shift(draw)];
+  const instrument = { bias: law.bias(draw), stretch: law.stretch(draw), readTo: law.readTo(draw) };
+  const read = (size: number, error: number) => inches(Math.max(0.01, written(draw, law, size, error, instrument)));
   const readings: Reading[] = [];
   if (draw() < 0.95) readings.push({ of: 'outside', by: 'true', size: read(N * m + 2 * (A + x * m) - tip, 0.002) });
   if (draw() < 0.5) readings.push({ of: 'root', size: read(N * m - 2 * (B - x * m) + root, 0.005) });

@@ -2,13 +2,15 @@ import { performance } from 'node:perf_hooks';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { span } from '../../lib/gears/spur.formulas.ts';
 import { type Identified, identify } from '../../lib/identify/identify.ts';
+import { MOST_SAID } from '../../lib/identify/temper.data.ts';
 import { printNumber } from '../../lib/values/print.ts';
 import { seeded } from './identify-draw.ts';
+import { THIRD } from './identify-third.ts';
 import { FIRST, type MadeUp, makeUp, SECOND } from './identify-worn.ts';
 
 /** How often the first answer was right at each tenth of stated confidence. said and right are sums over n answers. */
 type Bin = { readonly n: number; readonly said: number; readonly right: number };
-type Borne = { readonly answers: readonly Bin[]; readonly pitches: readonly Bin[] };
+type Borne = { readonly answers: readonly Bin[]; readonly pitches: readonly Bin[]; readonly angles: readonly Bin[] };
 
 type Judged = { readonly said: number; readonly right: boolean };
 
@@ -21,6 +23,15 @@ function judged({ list, none }: Identified, { truth }: MadeUp): Judged {
 function judgedPitch({ pitches, none }: Identified, { truth }: MadeUp): Judged {
   const best = pitches[0];
   return !best || none > best.chance ? { said: none, right: truth === null } : { said: best.chance, right: truth?.known === best.known };
+}
+
+const degreesOf = (a: number): number => Math.round((a * 1800) / Math.PI) / 10;
+
+function judgedAngle({ angles, none }: Identified, { truth }: MadeUp): Judged {
+  const best = angles[0];
+  return !best || none > best.chance
+    ? { said: none, right: truth === null }
+    : { said: best.chance, right: truth !== null && degreesOf(truth.a) === best.deg };
 }
 
 const binned = (all: readonly Judged[]): readonly Bin[] =>
@@ -44,9 +55,13 @@ function borneOut(law: typeof FIRST, seed: number, wheels: number): Borne {
   const draw = seeded(seed);
   const each = Array.from({ length: wheels }, () => makeUp(draw, law)).flatMap((made) => {
     const found = unlessRefused(made);
-    return found ? [{ answer: judged(found, made), pitch: judgedPitch(found, made) }] : [];
+    return found ? [{ answer: judged(found, made), pitch: judgedPitch(found, made), angle: judgedAngle(found, made) }] : [];
   });
-  return { answers: binned(each.map(({ answer }) => answer)), pitches: binned(each.map(({ pitch }) => pitch)) };
+  return {
+    answers: binned(each.map(({ answer }) => answer)),
+    pitches: binned(each.map(({ pitch }) => pitch)),
+    angles: binned(each.map(({ angle }) => angle)),
+  };
 }
 
 /** The expected calibration error: by how much said and right differ, bin by bin, weighed by how many. */
@@ -63,14 +78,19 @@ function thousandSpans(): number {
   return sum > 0 ? performance.now() - began : 0;
 }
 
+/** Too few say nothing of a bin. */
+const ENOUGH = 30;
+/** More than two errors of chance below what was said: the page says more than is borne out. */
+function overstated({ n, said, right }: Bin): string {
+  const p = Math.min(MOST_SAID, said / n);
+  return n >= ENOUGH && p - right / n > 2 * Math.sqrt((p * (1 - p)) / n) ? ', OVERSTATED' : '';
+}
+
 function lines(title: string, bins: readonly Bin[]): string[] {
-  const rows = bins.flatMap(({ n, said, right }, i) =>
-    n === 0
-      ? []
-      : [
-          `  ${i * 10} to ${i * 10 + 10} %: ${String(n).padStart(5)} wheels, said ${printNumber(said / n, 3)}, right ${printNumber(right / n, 3)}`,
-        ],
-  );
+  const rows = bins.map(({ n, said, right }, i) => {
+    const bin = `  ${i * 10} to ${i * 10 + 10} %: ${String(n).padStart(5)} wheels`;
+    return n === 0 ? bin : `${bin}, said ${printNumber(said / n, 3)}, right ${printNumber(right / n, 3)}${overstated({ n, said, right })}`;
+  });
   return [title, ...rows, `  expected calibration error ${printNumber(calibrationError(bins), 4)}`];
 }
 
@@ -82,9 +102,15 @@ export function benchIdentify(say: (text: string) => void): void {
   for (const [name, law, seed] of [
     ['First simulator (tuning)', FIRST, 1],
     ['Second simulator (judging)', SECOND, 4021],
+    ['Third simulator (made after all was set)', THIRD, 77003],
   ] as const) {
-    const { answers, pitches } = borneOut(law, seed, WHEELS);
-    for (const line of [...lines(`${name}: pitch and tooth system`, answers), ...lines(`${name}: pitch alone`, pitches)]) say(line);
+    const { answers, pitches, angles } = borneOut(law, seed, WHEELS);
+    for (const [what, bins] of [
+      ['pitch and tooth system', answers],
+      ['pitch alone', pitches],
+      ['pressure angle alone', angles],
+    ] as const)
+      for (const line of lines(`${name}: ${what}`, bins)) say(line);
   }
   const draw = seeded(9);
   const times = Array.from({ length: 200 }, () => makeUp(draw, FIRST)).map(({ wheel }) => {
