@@ -1,10 +1,10 @@
+import { acceptChanges } from '../db/accept-changes.ts';
 import { addAssembly } from '../db/assemblies.ts';
 import type { Executor } from '../db/executor.ts';
 import { typeFigure } from '../db/figures.ts';
 import { openRouting, openRoutings } from '../db/open-routing.ts';
 import { addOperation, holdFor, strikeOut } from '../db/operations.ts';
 import { addProject } from '../db/projects.ts';
-import { acceptChanges } from '../db/replan.ts';
 import { tick } from '../db/ticks.ts';
 import { BENCH } from '../lib/routing/set-ups.ts';
 import { inches } from '../lib/values/length.ts';

@@ -2,7 +2,7 @@ import { testStock } from '../blanks/from-stock.ts';
 import type { PlanAsked } from './asked.ts';
 import { spareNow, spareVerdict } from './inspect.ts';
 import type { Job } from './job.ts';
-import { wishedRing } from './ring.ts';
+import { wishedRing } from './ring-fit.ts';
 
 /** What stands against a spare as it measures by now. A narrower face is the owner's own choice, and stands against nothing. */
 function againstSpare(job: Job, asked: Extract<PlanAsked, { way: 're-cut a spare' }>): string {

@@ -1,8 +1,7 @@
 import { sizesOf } from '../blanks/blank-sizes.ts';
-import type { Stock } from '../blanks/from-stock.ts';
 import { STOCK } from '../blanks/judgements.data.ts';
 import { oldRoot } from '../blanks/measured-root.sums.ts';
-import { type RingVerdict, ringAndHub } from '../blanks/ring-and-hub.sums.ts';
+import type { RingVerdict } from '../blanks/ring-and-hub.sums.ts';
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
 import type { Caution, Figure } from '../figure/figure.ts';
 import { add, inches, type Length, nanometres, subtract } from '../values/length.ts';
@@ -15,7 +14,7 @@ import { chuckOf, mandrelPhase } from './mandrel.ts';
 import { latheCautions, materialCautions } from './material-words.ts';
 import { MINUTES } from './minutes.data.ts';
 import type { Measure, PlannedOperation } from './operation.ts';
-import { lengthRead } from './readings.ts';
+import { type Fit, fitOf } from './ring-fit.ts';
 import { BENCH, OVEN } from './set-ups.ts';
 import { chuckCautions, chucked, chuckFigures, chuckNeed, facingSpeed, secondFace } from './stock.ts';
 import { teethPhases } from './teeth.ts';
@@ -28,31 +27,6 @@ const TIGHTER_IN = 0.0005;
 type Figures = Readonly<Record<string, Figure>>;
 const pick = (figures: Figures, ...keys: readonly string[]): Record<string, Figure> =>
   Object.fromEntries(keys.flatMap((key) => (figures[key] ? [[key, figures[key]]] : [])));
-
-/** Ring and hub as wished before anything is turned, and as they stand with what was measured. */
-type Fit = { readonly wished: RingVerdict; readonly bored: RingVerdict; readonly heated: RingVerdict };
-
-const askedOf = (job: Job, spare: SpareWheel, ring: Stock) => ({
-  wanted: job.wanted.gear,
-  spare,
-  ring: ring.material,
-  cleanUp: job.shop.cleanUp,
-});
-
-/** Whether the hub, as it measures by now, will carry a ring. */
-export const wishedRing = (job: Job, { hub, ring }: RingAndHub): RingVerdict => ringAndHub(askedOf(job, spareNow(hub, job), ring));
-
-function fitOf(job: Job, spare: SpareWheel, ring: Stock): Fit {
-  const asked = askedOf(job, spare, ring);
-  const wished = ringAndHub(asked);
-  const hub = lengthRead(job.readings, 'hub-size', 'hub');
-  const bored = hub ? ringAndHub({ ...asked, hub: hub.length }) : wished;
-  const bore = lengthRead(job.readings, 'bore-ring', 'ringBore');
-  if (!bore) return { wished, bored, heated: bored };
-  const stands = hub?.length ?? wished.hub;
-  const allowancePerInch = subtract(stands, bore.length) / stands;
-  return { wished, bored, heated: ringAndHub({ ...asked, hub: stands, allowancePerInch }) };
-}
 
 const refused = ({ verdict, says }: RingVerdict): readonly Caution[] =>
   verdict === 'serves' ? [] : [{ name: 'Ring and hub', says, weight: verdict === 'refused' ? 'danger' : 'beware' }];

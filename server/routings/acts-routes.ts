@@ -1,7 +1,8 @@
+import { acceptChanges } from '../../db/accept-changes.ts';
 import { leaveOff } from '../../db/bookmarks.ts';
 import { saveRow } from '../../db/changes.ts';
 import { markUndone, moveOperation, restoreOperation, strikeOut } from '../../db/operations.ts';
-import { acceptChanges, refreshStale } from '../../db/replan.ts';
+import { refreshStale } from '../../db/replan.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { readForm } from '../forms/form.ts';

@@ -10,6 +10,7 @@ import { cautionView } from '../figures.ts';
 import type { AtMachineView, FigureView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Db } from '../visit.ts';
+import { cutNothing } from './blank-words.ts';
 import { figuresShown, goneKeys } from './figure-shown.ts';
 import { operationHead, type Work } from './work.ts';
 
@@ -76,7 +77,7 @@ export async function machinePage(db: Db, work: Work, step: number): Promise<Pag
     unit: figure.unit,
     words: figure.words,
     limits: figure.limits,
-    says: markWords(figure),
+    says: cutNothing(line) || markWords(figure),
     caution: at === 1 && caution ? cautionView(caution) : null,
     earlier: at > 1 ? { says: 'Back', href: to.atMachine(line.id, at - 1) } : { says: 'Out', href: to.operation(line.id) },
     later:

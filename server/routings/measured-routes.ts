@@ -1,6 +1,8 @@
+import { acceptChanges } from '../../db/accept-changes.ts';
 import { rowOf } from '../../db/changes.ts';
 import { type MeasuredNow, markDone, noteMeasured } from '../../db/operations.ts';
-import { acceptChanges, changesSince, refreshStale } from '../../db/replan.ts';
+import { changesSince, refreshStale } from '../../db/replan.ts';
+import { routing } from '../../db/routings.ts';
 import { ticksOf } from '../../db/ticks.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
@@ -11,6 +13,7 @@ import { formMark } from '../once.ts';
 import type { LinkView } from '../page.ts';
 import { passesOf } from '../sheets/passes.ts';
 import { type Result, show, type Visit } from '../visit.ts';
+import { blankCaution } from './blank-words.ts';
 import { measureFields, minutesField, notMeasured, outsideLimits, readingsIn, typedNow } from './measured.ts';
 import { operationView, revOf } from './operation-view.ts';
 import { openOperation, type Work } from './work.ts';
@@ -57,8 +60,9 @@ async function withMeasured(
   if (asked) return asked;
   const saved = await save(work, readingsIn(line, value, visit.now), value['minutes'] as number | null);
   await refreshStale(visit.db, line.routing_id);
+  const found = blankCaution({ routing: await routing(visit.db, line.routing_id) }, line).map(({ says }) => says);
   const act = next(work);
-  return { go: to.operation(line.id), saved: sentence(saved, outsideLimits(line, value)), ...(act ? { act } : {}) };
+  return { go: to.operation(line.id), saved: sentence(saved, [...found, ...outsideLimits(line, value)]), ...(act ? { act } : {}) };
 }
 
 /** What was measured is written down; the operation goes on. */

@@ -7,6 +7,7 @@ import { formMark } from '../once.ts';
 import type { ButtonView, HiddenView, LinkView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { Visit } from '../visit.ts';
+import { blankCaution } from './blank-words.ts';
 import { bySource, figuresShown } from './figure-shown.ts';
 import { leaveForm } from './leave-form.ts';
 import { measuredTable, measureFields, minutesField } from './measured.ts';
@@ -127,7 +128,7 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
       .trim(),
     notes: trusted ? line.notes : '',
     needs: needsTable([line], 'What it needs', 'one', trusted),
-    cautions: line.cautions.map(cautionView),
+    cautions: [...blankCaution(work, line), ...line.cautions].map(cautionView),
     figures: figuresShown(line, now),
     stale: staleView(own, { routing: work.routing, trusted: canAccept, back: to.operation(line.id) }),
     steps: stepsShown(line),

@@ -12,6 +12,7 @@ import { needWords } from '../../lib/routing/needs.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
 import { plus, type Ratio, ratio, times } from '../../lib/values/ratio.ts';
 import { to } from '../addresses.ts';
+import { cutNothing } from '../routings/blank-words.ts';
 import type { Views } from '../views.ts';
 import { type Geared, gearedBy, headTurns } from './geared.ts';
 import { type IndexColumns, type IndexLine, inColumns, indexLines, passHeads, type Ticked } from './index-columns.ts';
@@ -173,12 +174,19 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
   const geared = gearedBy(work.operations);
   const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? 'gears' : move.back ? 'two pins' : 'plain');
   const title = `${part.mark} ${part.name}`;
+  const anew = work.operations.map(cutNothing).find((says) => says !== '');
   const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };
   return {
     ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: `${teeth} teeth: index table`,
     setUp,
-    block: { id: `index-${part.id}`, title, facts: indexFacts(work, move), proof: proofWords(teeth, move, work), clamp: CLAMP.says },
+    block: {
+      id: `index-${part.id}`,
+      title,
+      facts: indexFacts(work, move),
+      proof: proofWords(teeth, move, work),
+      clamp: anew || CLAMP.says,
+    },
     plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
     gears: geared ? drawnTall(geared.draw, GEARS_TALL) : null,
     sides: sides.map((columns, at) => ({

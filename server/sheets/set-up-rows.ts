@@ -46,8 +46,8 @@ function figureRow(operation: OperationLine, stored: StoredFigure, { machines, n
 
 /** Everything that is set for one part in this set-up, in the order of the work; each thing once. */
 export function setRows(work: Work): SetRow[] {
-  const { operations, part } = work;
-  const move = moveOf(operations);
+  const { operations, own, part } = work;
+  const move = moveOf(operations, own);
   const figures = operations
     .filter(({ key }) => key !== 'measure' && key !== 'nick')
     .flatMap((operation) => operation.figures.filter(({ key }) => SET.test(key)).map((stored) => figureRow(operation, stored, work)));

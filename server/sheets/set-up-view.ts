@@ -1,4 +1,5 @@
 import { to } from '../addresses.ts';
+import { cutNothing } from '../routings/blank-words.ts';
 import type { Views } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
 import { indexBlock } from './index-view.ts';
@@ -17,10 +18,20 @@ const TALL = { whole: 254, head: 21, block: 36, gap: 8, line: 4.5, pad: 1.6, blo
 const LATER = TALL.whole - TALL.head - TALL.block - TALL.gap;
 
 const blockTall = ({ columns }: IndexBlock): number =>
-  TALL.blockHead + TALL.row * (1 + Math.max(...columns.columns.map((column) => column.length)));
+  TALL.blockHead + TALL.row * (1 + Math.max(0, ...columns.columns.map((column) => column.length)));
+
+/** A table longer than a side of paper is left to the index sheet. */
+const onOneSide = (block: IndexBlock): IndexBlock =>
+  blockTall(block) <= LATER
+    ? block
+    : {
+        ...block,
+        proof: `${block.proof} The table is longer than this sheet: print the index sheet.`,
+        columns: { ...block.columns, columns: [] },
+      };
 
 const atMill = ({ work }: PartInSetUp): boolean =>
-  work.operations.some(({ key }) => key === 'plate' || key === 'nick') && moveOf(work.operations) !== null;
+  work.operations.some(({ key }) => key === 'plate' || key === 'nick') && moveOf(work.operations, work.own) !== null;
 
 /** Letters that surely stand on one line of a cell, in a fact of two columns and in a column of the table. */
 const FACT_ACROSS = 24;
@@ -39,11 +50,16 @@ function factsTall({ common, differing }: Compared): number {
   return facts + rows + 4 * (TALL.line + TALL.pad);
 }
 
+/** Said of each part whose blank will not do. */
+const blankWillNotDo = ({ part, operations }: Work): string[] =>
+  operations.some((one) => cutNothing(one) !== '') ? [`${part.mark}: cut nothing, choose the blank anew.`] : [];
+
 export function setUpSheet(parts: readonly PartInSetUp[], printed: Printed): Views['sheets/set-up-sheet'] {
   const first = parts[0]?.work as Work;
   const says = compared(parts.map(({ work }) => setRows(work)));
-  const blocks = parts.filter(atMill).map(({ work, all }) => indexBlock(work, all));
-  const top = factsTall(says) + TALL.gap;
+  const blocks = parts.filter(atMill).map(({ work, all }) => onOneSide(indexBlock(work, all)));
+  const anew = parts.flatMap(({ work }) => blankWillNotDo(work));
+  const top = factsTall(says) + TALL.gap * (1 + anew.length);
   const sides = shareOut(blocks, blockTall, LATER - top, LATER);
   const marks = parts.map(({ work }) => work.part.mark);
   const leadsTo = to.part(first.part.id);
@@ -54,9 +70,12 @@ export function setUpSheet(parts: readonly PartInSetUp[], printed: Printed): Vie
     setUp: first.operations[0]?.setUp.says ?? '',
     common: says.common,
     differs: { heads: marks, rows: says.differing },
-    cautions: atMill(parts[0] as PartInSetUp)
-      ? ['Cutter changed: set it central again, and prove it.', 'Circle changed: set the sector anew, and nick all and one more.']
-      : [],
+    cautions: [
+      ...anew,
+      ...(atMill(parts[0] as PartInSetUp)
+        ? ['Cutter changed: set it central again, and prove it.', 'Circle changed: set the sector anew, and nick all and one more.']
+        : []),
+    ],
     sides: sides.map((side, at) => ({
       first: at === 0,
       blocks: side,

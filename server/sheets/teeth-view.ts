@@ -2,6 +2,7 @@ import type { WalkedMove } from '../../lib/dividing/index-table.ts';
 import { printMove } from '../../lib/figure/print-value.ts';
 import { to } from '../addresses.ts';
 import type { AtMachineView, ButtonView } from '../page.ts';
+import { cutNothing } from '../routings/blank-words.ts';
 import type { PageData } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
 import { type Mark, markOf, nextMark, type Pass } from './passes.ts';
@@ -65,7 +66,7 @@ function working(pass: Pass, mark: Mark, move: WalkedMove, all: readonly Ticked[
     unit: '',
     words: true,
     limits: comesTo(mark, move),
-    says: mark.again ? AGAIN : before(pass, all),
+    says: cutNothing(pass.operation) || (mark.again ? AGAIN : before(pass, all)),
     caution: null,
     earlier: null,
     later: null,

@@ -134,7 +134,13 @@ export function teethOf({ part: { mark, stored } }: Pick<Work, 'part'>): number 
 
 const MOST_PARTS = 8;
 
-/** The parts of some operations with those of their operations that share the set-up. Throws RecordNotFound, DomainError. */
+/** Of the operations asked for the first that is still to be done; when none is, the first. */
+function nextAsked(operations: readonly OperationLine[], ids: readonly number[]): OperationLine | null {
+  const asked = operations.filter(({ id }) => ids.includes(id));
+  return asked.find(({ done_on }) => done_on === null) ?? asked[0] ?? null;
+}
+
+/** The parts of some operations with those of their operations that share the set-up; own: the next one to be done of those asked for. Throws RecordNotFound, DomainError. */
 export async function sharedWork(db: Executor, ids: readonly number[]): Promise<readonly Work[]> {
   if (ids.length === 0) throw new RecordNotFound('operation', '');
   const rows = await rowsOf(db, 'operation', ids);
@@ -146,6 +152,7 @@ export async function sharedWork(db: Executor, ids: readonly number[]): Promise<
   for (const row of await rowsOf(db, 'routing', routings)) shared.push(await workOn(db, row.part_id, row, shop));
   return shared.map((work) => ({
     ...work,
+    own: nextAsked(work.operations, ids),
     operations: work.operations.filter((one) => one.set_up_id === setUp && one.struck_on === null),
   }));
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { acceptChanges } from '../../db/accept-changes.ts';
 import { blanksOf } from '../../db/blanks.ts';
 import type { Executor } from '../../db/executor.ts';
 import { addItem, item, itemsOfSet } from '../../db/items.ts';
@@ -6,7 +7,7 @@ import { settleAndCount } from '../../db/needs-again.ts';
 import { openRouting, openRoutings } from '../../db/open-routing.ts';
 import { markDone, noteMeasured, operationsOf } from '../../db/operations.ts';
 import { partsOfSet } from '../../db/parts.ts';
-import { acceptChanges, changesSince, figureWords, refreshStale, replan } from '../../db/replan.ts';
+import { changesSince, figureWords, refreshStale, replan } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
 import { setSetting } from '../../db/settings.ts';
 import { backlashNow, shopNow } from '../../db/shop-now.ts';

@@ -1,13 +1,14 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { acceptChanges } from '../../../db/accept-changes.ts';
 import { saveRow } from '../../../db/changes.ts';
 import { markDone } from '../../../db/operations.ts';
-import { acceptChanges, replan } from '../../../db/replan.ts';
+import { replan } from '../../../db/replan.ts';
 import { tick } from '../../../db/ticks.ts';
 import { addTool, toolsOfKind } from '../../../db/tools.ts';
 import { NOW, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
 import { figureIn } from '../routings/bench.ts';
 import { type FirstStory, firstStory } from './first-story.ts';
-import { linesOn, plain, teethOn } from './read-sheet.ts';
+import { differsOn, linesOn, plain, teethOn } from './read-sheet.ts';
 
 let shop: TestShop;
 let story: FirstStory;
@@ -55,4 +56,19 @@ test('a round that is done is counted and printed by the circle, turns and space
   const finish = await idOf('finish');
   expect(linesOn(await body(`/operations/${finish}/index-sheet`), 'fact').get('crank')?.text).toBe('1 turn + 36 spaces on 44');
   expect(figureIn(await body(`/operations/${finish}`), 'crank')).toBe('1 turn + 36 spaces on 44');
+});
+
+test('a set-up sheet takes the circle that the operation asked for keeps, of several the next one to be done', async () => {
+  await anotherPlate();
+  const [rough, finish] = [await story.operation(22, 'rough'), await story.operation(22, 'finish')];
+  const { set_up_id } = await shop.shops.own
+    .selectFrom('operation')
+    .select('set_up_id')
+    .where('id', '=', rough.id)
+    .executeTakeFirstOrThrow();
+  await shop.shops.own.updateTable('operation').set({ set_up_id }).where('id', '=', finish.id).execute();
+  const says = async (...ids: number[]) => differsOn(await body(`/set-ups/sheet?operations=${ids.join(',')}`)).get('circle of');
+  expect(await says(rough.id)).toEqual(['33 holes']);
+  expect(await says(finish.id)).toEqual(['44 holes']);
+  expect(await says(rough.id, finish.id)).toEqual(['44 holes']);
 });
