@@ -23,7 +23,7 @@ export function activeFrom(tooth: Tooth): number {
 }
 
 /** The true involute between two radii, in even steps of roll, in the cutter's own coordinates. */
-export function flankPoints(tooth: Tooth, from: number, steps: number): readonly FlankPoint[] {
+function flankPoints(tooth: Tooth, from: number, steps: number): readonly FlankPoint[] {
   const [r, rb, ro] = [pitchDiameter(tooth) / 2, baseDiameter(tooth) / 2, outsideDiameter(tooth) / 2];
   if (ro <= from) throw noFlank(tooth);
   const [first, last] = [Math.sqrt(Math.max(0, from * from - rb * rb)), Math.sqrt(ro * ro - rb * rb)];

@@ -125,7 +125,7 @@ function boreMarks(bore: Length, { sectionX, face, boreX }: Layout, { label, fig
 }
 
 /** Said only where the form is not the wheel's own. */
-const milledWords = (gear: Gear, cutterFor: number): string => (cutterFor === gear.teeth ? '' : `, form for ${cutterFor}`);
+const milledWords = (gear: Gear, cutterFor: number): string => (cutterFor === gear.teeth ? '' : `, as milled with a form for ${cutterFor}`);
 
 function describe(gear: Gear, outside: number, form: LengthForm): string {
   const size = dimensionText(millimetres(2 * outside), form).says;
@@ -149,7 +149,7 @@ export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', ti
     'start',
   );
   return {
-    title: title ?? `Wheel of ${gear.teeth} teeth`,
+    title: `${title ?? `Wheel of ${gear.teeth} teeth`}${milledWords(gear, cutterFor)}`,
     describes: `${describe(gear, at.outside, form)}${cutterFor === gear.teeth ? '' : ` Teeth as a form cutter made for ${cutterFor} teeth leaves them.`}`,
     low: at.low,
     high: at.high,

@@ -122,7 +122,7 @@ const notForRings = (): DomainError =>
  * The flank in the plane of the wheel: half the space at the pitch circle is π/N − st/d, from the base circle it falls back by inv at.
  * st transverse thickness, d pitch diameter. Source: as spaceAtBase. Example: 12 teeth, m 1, 20°, v 0.3: t0 = 0.0978.
  */
-export const flankCurve = (flanks: Flanks): FlankCurve => ({
+const flankCurve = (flanks: Flanks): FlankCurve => ({
   rb: baseOf(flanks) / 2,
   t0: Math.PI / flanks.N - transverseThickness(flanks) / pitchOf(flanks) - inv(atOf(flanks)),
 });

@@ -43,6 +43,7 @@ import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { readingFahrenheit } from '../../../lib/values/temperature.ts';
 import { DIRECT_CROSSING } from './direct-crossing.ts';
+import { DIRECT_CUTTERS } from './direct-cutters.ts';
 import { DIRECT_PARALLEL } from './direct-parallel.ts';
 import { DIRECT_TRAINS } from './direct-trains.ts';
 
@@ -239,6 +240,7 @@ export const DIRECT: Readonly<Record<string, () => Answer>> = {
     }),
   'involute-spline': () => involuteSpline({ named: { standard: 'ANSI', root: 'flat', teeth: 20, P: 16 } }),
   ...DIRECT_CROSSING,
+  ...DIRECT_CUTTERS,
   ...DIRECT_TRAINS,
   ...DIRECT_PARALLEL,
 };
