@@ -31,17 +31,27 @@ export function dialUse(s: number, { teeth, lines }: Dial): DialUse {
 
 /**
  * Half-nut shifts that move from one start to the next in a multi-start thread.
- *   j threads of the screw, with j S ÷ L a whole number and 1/n, 2/n … more
+ *   j threads of the screw, with j S ÷ L a whole number and 1/n more: with S ÷ L = a/b in lowest terms, j a leaves b/n over when divided by b
  * n: starts. Null where no shift of whole screw threads does it. Source: F. D. Jones, Turning and Boring (1914), multiple threads.
  * Example: 4 TPI screw, double thread of lead 1/2 in: 1 thread.
  */
 export function startShift(S: Ratio, L: Ratio, n: number): number | null {
-  const per = over(S, L);
-  for (let j = 1; j <= per[1]; j++) {
-    const part = (j * per[0]) % per[1];
-    if (part * n === per[1]) return j;
+  const [top, bottom] = over(S, L);
+  if (bottom % n !== 0) return null;
+  const threads = (BigInt(bottom / n) * inverse(BigInt(top), BigInt(bottom))) % BigInt(bottom);
+  return Number(threads) || 1;
+}
+
+/** The whole number that times `top` leaves 1 over when divided by `bottom`; the two share no factor (Euclid, Elements VII.1, worked back). */
+function inverse(top: bigint, bottom: bigint): bigint {
+  let [left, next] = [top % bottom, bottom];
+  let [made, before] = [1n, 0n];
+  while (left !== 0n) {
+    const times = next / left;
+    [next, left] = [left, next % left];
+    [before, made] = [made, before - times * made];
   }
-  return null;
+  return ((before % bottom) + bottom) % bottom;
 }
 
 /** Teeth to step the first driver on by from start to start, where its count allows: teeth ÷ starts. Source: the same. Example: 40 teeth, 2 starts: 20. */
