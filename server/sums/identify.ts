@@ -48,7 +48,7 @@ const asks = {
   printError: optional(
     angleField({ label: 'Print reads within', hint: `Empty: ${HELIX_ERROR_DEG}° (judgement)`, limits: { least: 0.05, most: 10 } }),
   ),
-  others: otherWheelsField({ label: 'Other wheels of the set' }),
+  others: otherWheelsField({ label: 'What the other wheels read' }),
 };
 
 type Boxes = ValuesOf<typeof asks>;
@@ -137,7 +137,7 @@ const unknownGear = sum({
       asks: ['outsideError', 'spanError', 'rootError', 'pinsError', 'centresError', 'printError'],
       folded: true,
     },
-    { legend: 'Other wheels of the set', asks: ['others'] },
+    { legend: 'A second wheel of the same set', asks: ['others'] },
   ],
   example: {
     ...{ teeth: '22', outside: '2.998', outsideBy: 'jaws', k: '2', spanRead: '0.5835', spanMore: '0.9638', spanMost: '' },

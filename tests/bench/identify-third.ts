@@ -12,7 +12,7 @@ function mixedShop({ known, key, composite }: Candidate): number {
 const heavy = (draw: Draw): number => bell(draw) / Math.sqrt((bell(draw) ** 2 + bell(draw) ** 2 + bell(draw) ** 2) / 3);
 
 /**
- * The third law, made when everything was tuned and set: a caliper whose scale is stretched or shrunk, readings with heavy tails, written
+ * The third law, made when everything was tuned and set, and then used to lower the temper: a caliper whose scale is stretched or shrunk, readings with heavy tails, written
  * down to half a thousandth or to 0.02 mm, outsides worn away or turned in every second wheel, wear that is even over its range.
  */
 export const THIRD: Law = {

@@ -102,7 +102,8 @@ export function benchIdentify(say: (text: string) => void): void {
   for (const [name, law, seed] of [
     ['First simulator (tuning)', FIRST, 1],
     ['Second simulator (judging)', SECOND, 4021],
-    ['Third simulator (made after all was set)', THIRD, 77003],
+    ['Third simulator (made when 0.8 was set; the temper was lowered to 0.6 by it)', THIRD, 77003],
+    ['Third simulator, fourth seed (judging what was set by the third)', THIRD, 90211],
   ] as const) {
     const { answers, pitches, angles } = borneOut(law, seed, WHEELS);
     for (const [what, bins] of [
