@@ -1,6 +1,6 @@
 import type { Answer, Figure } from '../figure/figure.ts';
 import { printNumber } from '../values/print.ts';
-import { approximations } from './approximations.ts';
+import { approximations, MOST_MEDIANTS } from './approximations.ts';
 import { numberOf, type Target } from './target.ts';
 
 const SOURCE = 'Encyclopaedia Britannica, 11th ed., Continued Fractions';
@@ -40,7 +40,7 @@ export function approximationsAnswer(target: Target, most: number, by: number): 
       : `No fraction with numbers up to ${most} comes near.`,
     tables: [
       {
-        title: 'Each nearer than every fraction with smaller numbers',
+        title: `Each nearer than every fraction with smaller numbers; of a long run of mediants the last ${MOST_MEDIANTS}`,
         unit: 'in',
         heads: ['fraction', 'as', 'decimal', 'error in a million', 'greatest prime in it'],
         rows: found.map(({ ratio, kind, error, greatestPrime }) => [

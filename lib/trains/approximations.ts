@@ -10,6 +10,8 @@ export type Approximation = {
 };
 
 const MOST_TERMS = 60;
+/** Of a long run of mediants between two convergents the nearest ones; 1 ÷ 1,000,000 has half a million of them. */
+export const MOST_MEDIANTS = 40;
 
 /**
  * The partial quotients a0, a1, a2 … of a ratio: a0 + 1 ÷ (a1 + 1 ÷ (a2 + …)).
@@ -41,20 +43,28 @@ export function approximations(target: Target, most: number): Approximation[] {
   for (const quotient of partialQuotients(target)) {
     const from = first || quotient <= 2n ? (first ? quotient : 1n) : quotient / 2n;
     first = false;
-    for (let k = from; k <= quotient; k++) {
+    const top = lastWithin(before, last, quotient, BigInt(most));
+    const start = top - BigInt(MOST_MEDIANTS);
+    for (let k = start > from ? start : from; k <= top; k++) {
       const next: Pair = [k * last[0] + before[0], k * last[1] + before[1]];
-      if (next[0] > BigInt(most) || next[1] > BigInt(most)) return found;
       if (next[1] === 0n || (least && !nearer(next, least, target))) continue;
       least = next;
       if (next[0] === 0n) continue;
       found.push(approximation(next, k === quotient, target));
     }
+    if (top < quotient) return found;
     [before, last] = [last, [quotient * last[0] + before[0], quotient * last[1] + before[1]]];
   }
   return found;
 }
 
 type Pair = readonly [bigint, bigint];
+
+/** The last k up to the quotient for which k × last + before stays within `most` above and below the line. */
+function lastWithin(before: Pair, last: Pair, quotient: bigint, most: bigint): bigint {
+  const fits = ([0, 1] as const).filter((n) => last[n] > 0n).map((n) => (most - before[n]) / last[n]);
+  return fits.reduce((least, k) => (k < least ? k : least), quotient);
+}
 
 const offOf = ([top, bottom]: Pair, { num, den }: Target): bigint => {
   const off = top * den - num * bottom;
