@@ -1,3 +1,5 @@
+import type { CutterChoice } from '../cutters/choice.ts';
+import { chooseCutter } from '../cutters/choose.ts';
 import { wantedFor } from '../cutters/wanted.ts';
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution } from '../figure/figure.ts';
@@ -5,6 +7,7 @@ import type { Gear, Hand } from '../gears/gear.ts';
 import { lead } from '../gears/helical.formulas.ts';
 import { virtualTeeth } from '../gears/spur.formulas.ts';
 import { moduleOf, unitOfPitch } from '../gears/tooth.ts';
+import type { Cutter } from '../tooling/tooling.ts';
 import type { Ranked } from '../trains/best-trains.ts';
 import { millionths, trainWords } from '../trains/change-gears.sums.ts';
 import type { Train } from '../trains/nearest.ts';
@@ -16,7 +19,7 @@ import { ratio, toNumber } from '../values/ratio.ts';
 import { driveCautions, figure, handCautions, inch, machineFigure, one, rowsTable, trainFigures } from './lead-figures.ts';
 import { exactWith, type LeadMachine, leadOfTrain, trainsForLead } from './lead-trains.ts';
 
-export type HelicalKey = 'diameter' | 'lead' | 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing' | 'virtual';
+export type HelicalKey = 'diameter' | 'lead' | 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing' | 'virtual' | 'cutter';
 
 export type HelicalAsked = {
   /** pitch: the normal pitch, the cutter's own. */
@@ -32,6 +35,8 @@ export type HelicalAsked = {
   /** Teeth of the mate on a parallel shaft, when it is to be cut too. */
   readonly mate?: number;
   readonly mounted?: Train;
+  /** The cutters of the drawer, where the one to use is to be chosen. */
+  readonly cutters?: readonly Cutter[];
 };
 
 /** The sizes that everything else follows from, inches. helix in radians. */
@@ -69,11 +74,21 @@ export function helicalAnswer(asked: HelicalAsked): Answer<HelicalKey> {
   const sizes = sizesOf(asked);
   const rows = helicalTrains(asked);
   const [best] = rows;
+  const chosen = chosenFor(asked);
   const job = { ...sizes, hand: asked.hand, face: asked.face, machine: asked.machine, wheels: asked.wheels };
-  const figures = { ...sizeFigures(asked, sizes), ...(best ? trainFigures(best, job) : {}) } as Answer<HelicalKey>['figures'];
+  const figures = {
+    ...sizeFigures(asked, sizes),
+    ...cutterFigure(asked, chosen),
+    ...(best ? trainFigures(best, job) : {}),
+  } as Answer<HelicalKey>['figures'];
   return {
     figures,
-    cautions: [...handCautions(asked), ...driveCautions(job), ...mateCautions(asked, sizes, best)],
+    cautions: [
+      ...handCautions(asked),
+      ...driveCautions(job),
+      ...(chosen?.cautions ?? []).map(({ about: _, ...caution }) => caution),
+      ...mateCautions(asked, sizes, best),
+    ],
     says: saysOf(asked, sizes, best),
     tables: [rowsTable(rows, job)],
   };
@@ -104,6 +119,22 @@ function sizeFigures({ gear, machine }: HelicalAsked, { mn, d, L, psi }: Sizes) 
       wantedFor(need).says,
     ),
   };
+}
+
+/** The cutter of the drawer by the virtual count; null where no drawer of cutters was given. */
+function chosenFor({ gear, helix, hand, cutters }: HelicalAsked): CutterChoice | null {
+  if (!cutters) return null;
+  const leaning = { ...gear, helix: { angle: degrees(helix), hand } };
+  return chooseCutter({ gear: leaning, cutters: cutters.map((cutter) => ({ ...cutter, hole: null })), arbors: [], convention: 'low end' });
+}
+
+function cutterFigure({ gear, helix }: HelicalAsked, chosen: CutterChoice | null) {
+  if (!chosen) return {};
+  const [used, second] = [chosen.right, chosen.second[0]];
+  const teeth = printNumber(virtualTeeth(gear.teeth, toRadians(degrees(helix))), 2);
+  const words = used ? used.cutter.name : second ? `none is right; in a pinch ${second.cutter.name}` : 'none of these';
+  const source = `derived: the tooth range written down for each cutter against the virtual count, ${teeth}`;
+  return { cutter: figure('Cutter from the drawer', '', { words }, '', source, [], (used ?? second)?.says ?? chosen.wanted?.says ?? '') };
 }
 
 /** The mate on a parallel shaft has the same helix and the other hand: equal errors of angle cancel, whichever lead they come from. */

@@ -62,8 +62,12 @@ type Pair = readonly [bigint, bigint];
 
 /** The last k up to the quotient for which k × last + before stays within `most` above and below the line. */
 function lastWithin(before: Pair, last: Pair, quotient: bigint, most: bigint): bigint {
-  const fits = ([0, 1] as const).filter((n) => last[n] > 0n).map((n) => (most - before[n]) / last[n]);
-  return fits.reduce((least, k) => (k < least ? k : least), quotient);
+  let least = quotient;
+  for (const n of [0, 1] as const) {
+    const fits = last[n] > 0n ? (most - before[n]) / last[n] : quotient;
+    if (fits < least) least = fits;
+  }
+  return least;
 }
 
 const offOf = ([top, bottom]: Pair, { num, den }: Target): bigint => {

@@ -10,6 +10,7 @@ import { angleField, choiceField, countField, optional, readField } from '../for
 import type { ValuesOf } from '../forms/form.ts';
 import { readList, size } from './asks.ts';
 import { systemOf, wheelAsks } from './gears.ts';
+import { cuttersField } from './read-cutters.ts';
 import { mountedField, screwField, threadField, trainDrawerField } from './read-trains.ts';
 import { sum } from './sum.ts';
 import { drawRanked } from './trains.ts';
@@ -67,6 +68,7 @@ const HELICAL_ASKS = {
   missing: missingField,
   mate: optional(countField({ label: 'Teeth of the mate', limits: { least: 6, most: 500 } })),
   mounted: mountedField,
+  cutters: optional(cuttersField),
 };
 
 const helicalOf = (given: ValuesOf<typeof HELICAL_ASKS>) => ({
@@ -78,6 +80,7 @@ const helicalOf = (given: ValuesOf<typeof HELICAL_ASKS>) => ({
   wheels: given.drawer,
   upTo: upToOf(given.upTo),
   missing: given.missing,
+  ...(given.cutters === null ? {} : { cutters: given.cutters }),
   ...(given.mate === null ? {} : { mate: given.mate }),
   ...(given.mounted ? { mounted: given.mounted } : {}),
 });
@@ -104,9 +107,10 @@ const helicalSum = sum({
     missing: '',
     mate: '',
     mounted: '',
+    cutters: '',
   },
   about: ABOUT,
-  parts: [{ legend: 'More, if known', asks: ['missing', 'mate', 'mounted'], folded: true }],
+  parts: [{ legend: 'More, if known', asks: ['cutters', 'missing', 'mate', 'mounted'], folded: true }],
   work: (given) => helicalAnswer(helicalOf(given)),
   draw: (given) => drawRanked(helicalTrains(helicalOf(given))[0], 1.5, ENDS),
 });
