@@ -1,7 +1,7 @@
 import type { Answer, Caution, Figure, Given } from '../figure/figure.ts';
 import type { Length } from '../values/length.ts';
 import { type CoupleAsked, type PairTerms, pairTerms, type Settled, settled } from './couple.ts';
-import { type Flanks, leastShift, pointedDiameter, rootOf, thicknessAt, tipOf, transverseThickness } from './flanks.formulas.ts';
+import { baseOf, type Flanks, leastShift, pointedDiameter, rootOf, thicknessAt, tipOf, transverseThickness } from './flanks.formulas.ts';
 import {
   backlashAngle,
   backlashOfCentre,
@@ -165,6 +165,15 @@ function lash({ at, terms, thinned }: Work): Record<string, Figure> {
 
 function tipCaution(name: string, flanks: Flanks, tip: number, about: string): readonly Caution[] {
   if (flanks.ring) return [];
+  if (tip <= baseOf(flanks))
+    return [
+      {
+        name: 'No flank',
+        says: `The ${name} ends inside its base circle: nothing of its teeth is an involute, and they do not drive evenly.`,
+        weight: 'danger',
+        about,
+      },
+    ];
   if (tip >= pointedDiameter(flanks))
     return [
       {

@@ -150,11 +150,19 @@ function readBack({ flanks, pin, at }: Work, reading: Length): { thicknessRead: 
   };
 }
 
+/** What the gear reads without backlash, in words; nothing where the pin would fall between its full teeth. */
+function usual(flanks: Flanks, { size }: Pin): string {
+  const st = transverseThickness(flanks);
+  return involuteAtPin(flanks, st, size) >= 0
+    ? `Without backlash this gear reads ${says(overPins(flanks, st, size), flanks)};`
+    : 'These pins fall between its full teeth;';
+}
+
 function thicknessRead(flanks: Flanks, M: number, pin: Pin): number {
   const refuse = (): DomainError =>
     new DomainError({
       given: `A reading of ${says(M, flanks)} with pins of ${says(pin.size, flanks)}.`,
-      limit: `Without backlash this gear reads ${says(overPins(flanks, transverseThickness(flanks), pin.size), flanks)}; no tooth of it could read so.`,
+      limit: `${usual(flanks, pin)} no tooth of it could read so.`,
       tryThis: 'Measure again, or look whether count, pitch and pins are right.',
       about: ['reading'],
     });
