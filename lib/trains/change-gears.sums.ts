@@ -85,7 +85,7 @@ function ratioFigure({ wanted, screw }: ChangeGearsAsked): Figure {
 }
 
 /** So that all arrangements with all idlers stay within one request. */
-const MOST_TRIES = 600;
+const MOST_TRIES = 300;
 const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
 
 function trainFigure({ train, near }: Ranked): Figure {

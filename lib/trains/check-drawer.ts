@@ -2,12 +2,12 @@ import { DomainError } from '../figure/domain-error.ts';
 
 const MOST_WHEELS = 100;
 /** With six in a train the work grows with the cube of the wheels. */
-const MOST_FOR_SIX = 60;
+const MOST_FOR_SIX = 48;
 const LEAST_TEETH = 4;
 /** Up to here six wheels keep their products apart as plain numbers; see nearestTrains. */
 const MOST_TEETH = 400;
 
-/** Throws DomainError for more than 100 wheels (60 for trains of six), or for a tooth count that no change wheel has. */
+/** Throws DomainError for more than 100 wheels (48 for trains of six), or for a tooth count that no change wheel has. */
 export function checkDrawer(wheels: readonly number[], wheelsInTrain: number): void {
   const most = wheelsInTrain === 6 ? MOST_FOR_SIX : MOST_WHEELS;
   if (wheels.length > most)

@@ -41,7 +41,7 @@ type Found = { readonly ratio: Ratio; readonly pairs: Pair[]; many: number };
  * the place moving up with it. So the work grows with the number of sides (the cube of the wheels, for six) and not with its square.
  * Nearness is decided in whole numbers. Two different ratios never share a quotient: products are below 6.4e7, so ratios differ by
  * 2.4e-16 of themselves at least, more than a step of a plain number, 2.2e-16 at most.
- * Source: derived: TRADE "lead, ratio"; held against exhaustive search. True for up to 100 wheels (60 for trains of six) of 4 to 400 teeth; DomainError beyond.
+ * Source: derived: TRADE "lead, ratio"; held against exhaustive search. True for up to 100 wheels (48 for trains of six) of 4 to 400 teeth; DomainError beyond.
  * Example: 4/3 from 20 30 40 45 60 with two wheels: 40 ÷ 30 and 60 ÷ 45, both exact.
  */
 export const nearestTrains = ({ wheels, target, wheelsInTrain, ratios = 1 }: NearestAsked): NearRatio[] =>
