@@ -9,6 +9,7 @@ import type { PageData } from '../views.ts';
 import type { Visit } from '../visit.ts';
 import { blankCaution } from './blank-words.ts';
 import { bySource, figuresShown } from './figure-shown.ts';
+import { gearsView } from './gears-view.ts';
 import { leaveForm } from './leave-form.ts';
 import { measuredTable, measureFields, minutesField } from './measured.ts';
 import { needsTable } from './section.ts';
@@ -130,6 +131,7 @@ export function operationView(work: Work, { trusted }: Visit, tried: Tried = FRE
     needs: needsTable([line], 'What it needs', 'one', trusted),
     cautions: [...blankCaution(work, line), ...line.cautions].map(cautionView),
     figures: figuresShown(line, now),
+    gears: gearsView([line]),
     stale: staleView(own, { routing: work.routing, trusted: canAccept, back: to.operation(line.id) }),
     steps: stepsShown(line),
     measured: measuredTable(line),

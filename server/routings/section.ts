@@ -8,11 +8,10 @@ import { needWords } from '../../lib/routing/needs.ts';
 import type { Need } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
-import { drawingView } from '../drawing/drawing-view.ts';
 import { dayOf } from '../forms/date-field.ts';
 import type { CellView, EmptyView, LinkView, TableView } from '../page.ts';
-import { gearedBy } from '../sheets/geared.ts';
 import type { Visit } from '../visit.ts';
+import { gearsView } from './gears-view.ts';
 import { leaveForm } from './leave-form.ts';
 import { staleView } from './stale-view.ts';
 import type { LeftOffView, OperationRow, RoutingSection, SetUpRows } from './view-model.ts';
@@ -136,12 +135,6 @@ const blankOf = ({ trusted }: Visit, row: Row<'routing'>): Pick<RoutingSection, 
   };
 };
 
-/** Gears that turn the plate of the dividing head, drawn. */
-function gearsOf(lines: readonly OperationLine[]): RoutingSection['gears'] {
-  const geared = gearedBy(lines);
-  return geared && { ...drawingView(geared.draw()), says: `${geared.says}; ${geared.idlers}. The plate turns ${geared.plate} the crank.` };
-}
-
 /** One routing, open or closed. back: the path that its forms come back to. */
 export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today, back: string): Promise<RoutingSection> {
   const { lines } = today;
@@ -155,7 +148,7 @@ export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today,
     groups: bySetUp(lines),
     empty: lines.length === 0 && visit.trusted ? nothing(row) : null,
     needs: needsTable(lines, 'Tooling it needs', 'all', visit.trusted),
-    gears: gearsOf(lines),
+    gears: gearsView(lines),
     leftOff: await leftOff(visit, row, lines, back),
     links: linksOf(visit, row, lines),
   };

@@ -87,6 +87,7 @@ export interface RoutingViews {
     needs: TableView | null;
     cautions: readonly CautionView[];
     figures: readonly FigureView[];
+    gears: DrawingView | null;
     stale: StaleView | null;
     steps: readonly string[];
     measured: TableView | null;

@@ -108,3 +108,16 @@ test('71 on the part page: the gears are drawn under the routing', async () => {
     /spindle: 40.*idler 1.*idler 2.*plate: 72/,
   );
 });
+
+test('71 on the page of the operation that sets the plate: the same picture, and only there', async () => {
+  const { part, body } = await toBeCut(71, { gears: GEARS, oneIdler: 'with' });
+  const operations = [
+    ...new Set([...(await body(`/parts/${part.id}`)).matchAll(/href="(\/operations\/\d+)"/g)].map(([, href]) => href ?? '')),
+  ];
+  const drawn = await Promise.all(
+    operations.map(async (href) => (await body(href)).includes('<title>Gears from the spindle to the plate</title>')),
+  );
+  const titles = await Promise.all(operations.map(async (href) => /<h1[^>]*>([^<]*)/.exec(await body(href))?.[1] ?? ''));
+  expect(titles.filter((_, at) => drawn[at])).not.toEqual([]);
+  expect(drawn.filter((one) => !one).length).toBeGreaterThan(10);
+});
