@@ -1,7 +1,7 @@
 import { moduleOf, toothOf } from '../gears/tooth.ts';
 import { inUnit } from '../values/length.ts';
+import type { WormAsked } from '../worm/asked.ts';
 import { throatDiameter, wormCentre } from '../worm/worm.formulas.ts';
-import type { WormAsked } from '../worm/worm.sums.ts';
 import { circle, type Drawing, line, type Mark, outline, type Point, text } from './drawing.ts';
 
 const MM_PER_INCH = 25.4;

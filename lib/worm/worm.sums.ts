@@ -1,28 +1,10 @@
-import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution, Figure, Given, Value } from '../figure/figure.ts';
 import { givenLength } from '../figure/given-length.ts';
 import { angleGivenOf, angleOf, countGiven, lengthOf, numberGiven, sizedGiven, type Told, told } from '../figure/told.ts';
-import type { Hand, Pitch, ToothSystem } from '../gears/gear.ts';
 import { addendumTerm, dedendumTerm, extraTerm, pitchTerm } from '../gears/givens.ts';
-import { circularPitch } from '../gears/spur.formulas.ts';
-import type { Tooth } from '../gears/tooth.ts';
-import { checkedTooth } from '../gears/wheel.ts';
-import { type Angle, toDegrees, toRadians } from '../values/angle.ts';
-import { inUnit, type Length } from '../values/length.ts';
-import { printDegrees, printLength, printShort } from '../values/print.ts';
-import { leadAngle, throatDiameter, throatRadius, wheelOverCorners, wormCentre, wormEfficiency, wormHolds } from './worm.formulas.ts';
-
-/** pitch: in the axial section of the worm, which is the transverse section of the wheel. embrace: angle over which the wheel's face hugs the worm. */
-export type WormAsked = {
-  readonly teeth: number;
-  readonly starts: number;
-  readonly pitch: Pitch;
-  readonly system: ToothSystem;
-  readonly wormPitchDiameter: Length;
-  readonly hand: Hand;
-  readonly embrace: Angle;
-  readonly friction: number;
-};
+import { toRadians } from '../values/angle.ts';
+import { checkedWormAndWheel, type Worked, type WormAsked } from './asked.ts';
+import { throatDiameter, throatRadius, wheelOverCorners, wormCentre, wormEfficiency, wormHolds } from './worm.formulas.ts';
 
 export type WormKey =
   | 'axialPitch'
@@ -40,62 +22,8 @@ export type WormKey =
   | 'ratio'
   | 'efficiency';
 
-type Worked = { readonly asked: WormAsked; readonly tooth: Tooth; readonly d: number; readonly l: number; readonly p: number };
-
 const BOOK = 'Machine Elements in Mechanical Design, 4th ed., section 8-9';
 const JINDAL = 'U. C. Jindal, Machine Design, ex 28-4 and 28-5';
-
-function checkedStarts({ starts, teeth }: WormAsked): void {
-  if (Number.isInteger(starts) && starts >= 1 && starts <= 12 && starts < teeth) return;
-  throw new DomainError({
-    given: `A worm of ${printShort(starts)} starts.`,
-    limit: `It has from 1 to 12 whole starts, fewer than the wheel's ${teeth} teeth.`,
-    tryThis: 'Look at the end of the worm and count where threads begin.',
-    about: ['starts'],
-  });
-}
-
-function checkedWorm({ wormPitchDiameter, embrace }: WormAsked, { B, unit }: Tooth): number {
-  const d = inUnit(wormPitchDiameter, unit);
-  const deg = toDegrees(embrace);
-  if (d / 2 <= B * 1.2)
-    throw new DomainError({
-      given: `A worm of ${printLength(wormPitchDiameter, { unit, places: 3 })} ${unit} pitch diameter.`,
-      limit: `With a dedendum of ${printShort(B, 4)} ${unit} hardly a core would be left.`,
-      tryThis: 'Pitch diameter is the outside less two addenda; look at the pitch too.',
-      about: ['wormPitchDiameter'],
-    });
-  if (!(deg >= 10 && deg <= 120))
-    throw new DomainError({
-      given: `A face that hugs the worm over ${printDegrees(embrace, 1)}°.`,
-      limit: 'It lies from 10° to 120°.',
-      tryThis: '60° to 80° is usual.',
-      about: ['embrace'],
-    });
-  return d;
-}
-
-function worked(asked: WormAsked): Worked {
-  const tooth = checkedTooth({ teeth: asked.teeth, pitch: asked.pitch, system: asked.system });
-  checkedStarts(asked);
-  const d = checkedWorm(asked, tooth);
-  const p = circularPitch(tooth.m);
-  const l = leadAngle(asked.starts * p, d);
-  if (toDegrees(toAngle(l)) > 45)
-    throw new DomainError({
-      given: `${asked.starts} starts on a worm of ${printLength(asked.wormPitchDiameter, { unit: tooth.unit, places: 3 })} ${tooth.unit}: a lead angle of ${printShort((l * 180) / Math.PI, 1)}°.`,
-      limit: 'Above 45° it is a steep helical pair rather than a worm.',
-      tryThis: 'Use the crossed helical sum, or look at starts and diameter again.',
-      about: ['starts', 'wormPitchDiameter'],
-    });
-  return { asked, tooth, d, l, p };
-}
-
-const toAngle = (rad: number): Angle => {
-  const value = angleOf(rad);
-  if ('angle' in value) return value.angle;
-  throw new RangeError('no angle');
-};
 
 type Of = (about: Told, value: Value, given?: readonly Given[]) => Figure;
 type Terms = Worked & { readonly of: Of; readonly length: (size: number) => Value };
@@ -248,7 +176,7 @@ function cautions({ asked, tooth, l }: Worked): readonly Caution[] {
  * Example: 60 teeth, 1 start, 6 DP, worm 2.000 in: lead angle 4.76°, centre distance 6.000 in.
  */
 export function wormAndWheel(asked: WormAsked): Answer<WormKey> {
-  const work = worked(asked);
+  const work = checkedWormAndWheel(asked);
   const terms: Terms = {
     ...work,
     of: (about, value, given = []) => told(work.tooth.unit, about, value, given),
