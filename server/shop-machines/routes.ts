@@ -12,8 +12,9 @@ import { unitSent } from '../forms/gear-form.ts';
 import { recordId } from '../record-id.ts';
 import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
+import { editConflict, editView, newView } from './form-view.ts';
 import { type MachineValues, machineFields, machineOf, machineProblems, typedOfShopMachine } from './forms.ts';
-import { editConflict, editView, listView, machineView, newView, type Usual } from './view-model.ts';
+import { listView, machineView, type Usual } from './view-model.ts';
 
 async function usualOf(db: Db, all: readonly MachineLine[]): Promise<Usual> {
   const { lathe, mill } = await usualAmong(

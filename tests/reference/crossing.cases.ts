@@ -7,24 +7,9 @@ import { degrees } from '../../lib/values/angle.ts';
 import { crossedPair } from '../../lib/worm/crossed.sums.ts';
 import { wormEfficiency } from '../../lib/worm/worm.formulas.ts';
 import { wormAndWheel } from '../../lib/worm/worm.sums.ts';
-import type { Case, CaseKind } from './case.ts';
+import type { Case } from './case.ts';
+import { casesOf } from './cases-of.ts';
 import { inchesOrMm, pitchOf, systemNamed } from './gear-asks.ts';
-
-type Row = readonly [given: string, expected: number, tolerance: number, unit: string, actual: () => number, catches: string];
-
-const casesOf = (topic: string, kind: CaseKind, source: string, rows: readonly Row[], table?: string): Case[] =>
-  rows.map(([given, expected, tolerance, unit, actual, catches]) => ({
-    topic,
-    kind,
-    source,
-    ...(table === undefined ? {} : { table }),
-    given,
-    expected,
-    tolerance,
-    unit,
-    actual,
-    catches,
-  }));
 
 function numberOf<K extends string>(answer: Answer<K>, key: K): number {
   const figure = answer.figures[key];

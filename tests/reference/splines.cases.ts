@@ -10,23 +10,10 @@ import { torquePerInch } from '../../lib/splines/straight.formulas.ts';
 import { inchStraight, METRIC_CHOICES } from '../../lib/splines/straight-choice.ts';
 import { inches, type Length, toInches, toMm } from '../../lib/values/length.ts';
 import type { Case, CaseKind } from './case.ts';
+import { casesOf, type Row } from './cases-of.ts';
 
 const topic = 'Splines';
-type Row = readonly [given: string, expected: number, tolerance: number, unit: string, actual: () => number, catches: string];
-
-const list = (kind: CaseKind, source: string, rows: readonly Row[], table?: string): Case[] =>
-  rows.map(([given, expected, tolerance, unit, actual, catches]) => ({
-    topic,
-    kind,
-    source,
-    ...(table === undefined ? {} : { table }),
-    given,
-    expected,
-    tolerance,
-    unit,
-    actual,
-    catches,
-  }));
+const list = (kind: CaseKind, source: string, rows: readonly Row[], table?: string): Case[] => casesOf(topic, kind, source, rows, table);
 
 const inch = (splines: number, fit: InchFit, D: number, what: 'inside' | 'width'): number => {
   const found = inchStraight(splines, fit, inches(D));
