@@ -127,6 +127,12 @@ function boreMarks(bore: Length, { sectionX, face, boreX }: Layout, { label, fig
 /** Said only where the form is not the wheel's own. */
 const milledWords = (gear: Gear, cutterFor: number): string => (cutterFor === gear.teeth ? '' : `, as milled with a form for ${cutterFor}`);
 
+/** As much of the wheel's words as the width of the drawing holds; the title below says the rest. */
+function headingWords(gear: Gear, width: number, size: number): string {
+  const teeth = `${gear.teeth} teeth`;
+  return [gearWords(gear), `${teeth}, ${pitchWords(gear.pitch)}`].find((words) => widthOfText(words, size) <= width) ?? teeth;
+}
+
 function describe(gear: Gear, outside: number, form: LengthForm): string {
   const size = dimensionText(millimetres(2 * outside), form).says;
   const face = gear.face ? `face ${dimensionText(gear.face, form).says}` : 'face not measured';
@@ -144,7 +150,7 @@ export function gearDrawing(gear: Gear, { shown = PHONE, form, kind = 'here', ti
   const at = layoutOf(gear, letters, form);
   const heading = text(
     [at.low[0] + letters.label * 0.5, at.outside + letters.label * 1.1],
-    `${gearWords(gear)}${milledWords(gear, cutterFor)}`,
+    headingWords(gear, at.high[0] - at.low[0] - letters.label, letters.label),
     letters.label,
     'start',
   );

@@ -19,6 +19,16 @@ const of = <K extends Mark['draw']>(drawing: Drawing, draw: K): Of<K>[] =>
   drawing.marks.filter((mark): mark is Of<K> => mark.draw === draw);
 const reach = (points: readonly Point[]): number => Math.max(...points.map(([x, y]) => Math.hypot(x, y)));
 
+/** Letters are taken a tenth narrower than the widest face: names of a drawing may touch its edge, never cross it. */
+function cornersOfText({ at: [x, y], says, size, anchor }: Of<'text'>): Point[] {
+  const wide = widthOfText(says, size) * 0.9;
+  const from = x - wide * { start: 0, middle: 0.5, end: 1 }[anchor];
+  return [
+    [from, y],
+    [from + wide, y + size * 0.75],
+  ];
+}
+
 function corners(mark: Mark): Point[] {
   if (mark.draw === 'line') return [mark.from, mark.to];
   if (mark.draw === 'dimension') {
@@ -27,7 +37,7 @@ function corners(mark: Mark): Point[] {
   }
   if (mark.draw === 'outline') return [...mark.points];
   if (mark.draw === 'hatch') return mark.rings.flat();
-  if (mark.draw === 'text') return [mark.at, [mark.at[0], mark.at[1] + mark.size * 0.75]];
+  if (mark.draw === 'text') return cornersOfText(mark);
   const {
     middle: [x, y],
     radius: r,
@@ -109,6 +119,9 @@ describe('the drawing of a wheel', () => {
     expect(rings.length).toBe(4);
     expect(radii.some((d) => d > 3.21 && d < 5.19)).toBe(false);
   });
+  it('names a wheel milled with another form within its frame', () => {
+    expectReadable(gearDrawing(wheel(48), { form: FORM, cutterFor: 35 }));
+  });
   it('puts question marks where nobody has measured, and hatches nothing there', () => {
     const drawing = gearDrawing(unmeasured, { form: FORM });
     expect(of(drawing, 'hatch')).toEqual([]);
@@ -120,6 +133,7 @@ describe('the drawing of a wheel', () => {
     ['keyed and recessed', keyed],
     ['unmeasured', unmeasured],
     ['large', wheel(127)],
+    ['of a long pitch', wheel(48, { pitch: { kind: 'CP', size: [15, 16] } })],
     ['narrow', wheel(14, { face: inches(0.2) })],
   ])('keeps inside its frame and can be read on a phone: %s', (_, gear) => expectReadable(gearDrawing(gear, { form: FORM })));
 
