@@ -1,9 +1,8 @@
 import { type ExpressionBuilder, type SqlBool, sql } from 'kysely';
-import type { Gear } from '../lib/gears/gear.ts';
 import type { Forms } from './bores.ts';
 import { type Changes, RecordNotFound, saveRow } from './changes.ts';
 import { type Executor, type NewRow, type Row, together } from './executor.ts';
-import { addGear, gearById, gearsOfRows, replaceGear, type StoredGear } from './gears.ts';
+import { type AnyGear, addGear, gearById, gearsOfRows, PITCH_UNKNOWN, replaceGear, type WheelOfRow } from './gears.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import type { Schema } from './schema.ts';
 import { makeFindable } from './search.ts';
@@ -13,19 +12,23 @@ type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'made_id' | 'gone_on' | 'gone_why';
 /** made_id: the record that it came of, when it was made here. */
-export type NewItem = Omit<NewRow<'item'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms; readonly made_id?: number };
+export type NewItem = Omit<NewRow<'item'>, OwnColumns> & {
+  readonly gear?: AnyGear | null;
+  readonly forms?: Forms;
+  readonly made_id?: number;
+};
 /**
  * part: the mark and id of the part that holds it or that it is promised to. cut_nm, cut_marks: of a bar, the length that is promised
  * to parts, and their marks; 0 and null while none is.
  */
-export type ItemLine = Row<'item'> & {
-  readonly state: ItemState;
-  readonly part_id: number | null;
-  readonly part_mark: string | null;
-  readonly cut_nm: number;
-  readonly cut_marks: string | null;
-  readonly stored: StoredGear | null;
-};
+export type ItemLine = Row<'item'> &
+  WheelOfRow & {
+    readonly state: ItemState;
+    readonly part_id: number | null;
+    readonly part_mark: string | null;
+    readonly cut_nm: number;
+    readonly cut_marks: string | null;
+  };
 
 const openBlank = sql<SqlBool>`exists (select 1 from blank where blank.item_id = item.id and blank.takes_nm is null and blank.released = 0)`;
 const heldByPart = sql<SqlBool>`exists (select 1 from part where part.item_id = item.id)`;
@@ -67,21 +70,21 @@ const lines = (db: Executor) =>
       cutMarks.as('cut_marks'),
     ]);
 
-type BareLine = Omit<ItemLine, 'stored'>;
+type BareLine = Omit<ItemLine, keyof WheelOfRow>;
 async function withGears(db: Executor, rows: readonly BareLine[]): Promise<ItemLine[]> {
   const gear = await gearsOfRows(db, rows);
-  return rows.map((row) => ({ ...row, stored: gear(row.gear_id) }));
+  return rows.map((row) => ({ ...row, ...gear(row.gear_id) }));
 }
 
 async function findable(db: Executor, row: Row<'item'>): Promise<Row<'item'>> {
-  const stored = row.gear_id === null ? null : await gearById(db, row.gear_id);
-  const teeth = stored ? `${stored.gear.teeth}T` : '';
-  const title = row.name || (stored ? `${stored.gear.teeth} teeth` : row.kind);
+  const wheel = row.gear_id === null ? null : await gearById(db, row.gear_id);
+  const teeth = wheel ? `${wheel.gear.teeth}T` : '';
+  const title = row.name || (wheel ? `${wheel.gear.teeth} teeth` : row.kind);
   await makeFindable(db, {
     kind: 'item',
     ref: row.id,
     title,
-    text: [teeth, row.kind, row.material, row.kept_in, row.condition],
+    text: [teeth, ...(wheel?.gear.pitch === null ? [PITCH_UNKNOWN] : []), row.kind, row.material, row.kept_in, row.condition],
     notes: [row.notes],
   });
   return row;
@@ -119,11 +122,11 @@ export const saveItem = (
   id: number,
   rev: number,
   changes: Omit<Changes<'item'>, 'gear_id' | 'made_id'>,
-  wheel: { readonly gear: Gear; readonly forms?: Forms } | null = null,
+  wheel: { readonly gear: AnyGear; readonly forms?: Forms; readonly foundBy?: string } | null = null,
 ): Promise<Row<'item'>> =>
   together(db, async (trx) => {
     const row = await saveRow(trx, 'item', id, rev, changes);
-    if (wheel && row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms);
+    if (wheel && row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms, wheel.foundBy);
     return findable(trx, row);
   });
 

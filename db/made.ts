@@ -31,11 +31,11 @@ async function useUp(db: Executor, blank: Row<'blank'>, on: string, outcome: Mak
 
 /** The new thing, of the metal of its blank, put in its place. */
 async function fitNew(db: Executor, made: Row<'made'>, part: Row<'part'>, blank: Row<'item'> | null): Promise<void> {
-  const stored = part.gear_id === null ? null : await gearById(db, part.gear_id);
+  const wheel = part.gear_id === null ? null : await gearById(db, part.gear_id);
   const { id } = await addItem(db, {
-    kind: stored ? 'wheel' : 'other',
+    kind: wheel ? 'wheel' : 'other',
     name: part.name,
-    ...(stored ?? {}),
+    ...(wheel ? { gear: wheel.gear, forms: wheel.forms } : {}),
     set_id: part.set_id,
     kept_in: '',
     from_project_id: null,

@@ -52,7 +52,8 @@ const blanksFor = (chosen: Chosen): NewBlank[] =>
   chosen.things.map((thing, at) => ({ itemId: thing.id, role: roleOf(chosen, at), takes: takesOf(chosen, thing) }));
 
 /** Without a wheel nothing is worked out: the owner writes down the operations himself. */
-const isOwnWork = ({ way, part: { stored } }: Chosen): boolean => !isPlanned(way) || (stored === null && way === 'make from stock');
+const isOwnWork = ({ way, part: { stored, unknown } }: Chosen): boolean =>
+  !isPlanned(way) || (stored === null && unknown === null && way === 'make from stock');
 
 /** Throws DomainError when more or fewer blanks were chosen than the way takes. */
 function checkBlanks({ way, itemIds, part: { mark } }: Chosen): void {

@@ -23,7 +23,7 @@ export async function partsMissingFirst(db: Executor, projectId: number, ask: Pa
     .execute();
   const gear = await gearsOfRows(db, rows);
   return pageOf(
-    rows.map((row) => ({ ...row, stored: gear(row.gear_id) })),
+    rows.map((row) => ({ ...row, ...gear(row.gear_id) })),
     ask,
     (row) => row.rank,
   );

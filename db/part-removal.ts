@@ -18,6 +18,7 @@ export const removePart = (db: Executor, id: number): Promise<void> =>
     const part = await rowOf(trx, 'part', id);
     const begun = await trx.selectFrom('routing').select('id').where('part_id', '=', id).executeTakeFirst();
     if (part.item_id !== null || begun) throw new PartStays(id);
+    await trx.deleteFrom('reading').where('part_id', '=', id).execute();
     await trx.deleteFrom('part').where('id', '=', id).execute();
     if (part.gear_id !== null) await removeGear(trx, part.gear_id);
     await forgetFound(trx, 'part', id);

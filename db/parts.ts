@@ -1,21 +1,23 @@
-import type { Gear } from '../lib/gears/gear.ts';
 import type { Forms } from './bores.ts';
 import { type Changes, RecordNotFound, rowOf, saveRow } from './changes.ts';
 import { type Executor, type NewRow, type Row, together } from './executor.ts';
-import { addGear, gearsOfRows, replaceGear, type StoredGear } from './gears.ts';
+import { type AnyGear, addGear, gearById, gearsOfRows, PITCH_UNKNOWN, replaceGear, type WheelOfRow } from './gears.ts';
 import { isSpare } from './items.ts';
 import { newPartMark } from './marks.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'mark' | 'item_id';
-export type NewPart = Omit<NewRow<'part'>, OwnColumns> & { readonly gear?: Gear | null; readonly forms?: Forms };
-/** routing_id: the open routing, if any. blank_fails: why the blank of that will not do. */
-export type PartLine = Row<'part'> & {
-  readonly stored: StoredGear | null;
-  readonly routing_id: number | null;
-  readonly blank_fails: string | null;
-};
+export type NewPart = Omit<NewRow<'part'>, OwnColumns> & { readonly gear?: AnyGear | null; readonly forms?: Forms };
+/**
+ * stored: its wheel; unknown: its wheel while only the teeth of that are counted. routing_id: the open routing, if any.
+ * blank_fails: why the blank of that will not do.
+ */
+export type PartLine = Row<'part'> &
+  WheelOfRow & {
+    readonly routing_id: number | null;
+    readonly blank_fails: string | null;
+  };
 
 /** The item is gone, promised, or in another part already. */
 export class ItemTaken extends Error {
@@ -38,11 +40,12 @@ export class RoutingOpen extends Error {
 }
 
 async function findable(db: Executor, row: Row<'part'>): Promise<Row<'part'>> {
+  const unknown = row.gear_id !== null && (await gearById(db, row.gear_id)).gear.pitch === null;
   await makeFindable(db, {
     kind: 'part',
     ref: row.id,
     title: `${row.mark} ${row.name}`,
-    text: [row.material],
+    text: [row.material, ...(unknown ? [PITCH_UNKNOWN] : [])],
     notes: [row.why, row.notes],
   });
   return row;
@@ -71,9 +74,9 @@ const lines = (db: Executor) =>
     .selectAll('part')
     .select(['routing.id as routing_id', 'routing.blank_fails']);
 
-async function withGears(db: Executor, rows: readonly Omit<PartLine, 'stored'>[]): Promise<PartLine[]> {
+async function withGears(db: Executor, rows: readonly Omit<PartLine, keyof WheelOfRow>[]): Promise<PartLine[]> {
   const gear = await gearsOfRows(db, rows);
-  return rows.map((row) => ({ ...row, stored: gear(row.gear_id) }));
+  return rows.map((row) => ({ ...row, ...gear(row.gear_id) }));
 }
 
 /** Throws RecordNotFound. */
@@ -111,14 +114,14 @@ export const savePart = (
   id: number,
   rev: number,
   changes: Omit<Changes<'part'>, 'gear_id' | 'mark' | 'item_id'>,
-  wheel: { readonly gear: Gear; readonly forms?: Forms } | null = null,
+  wheel: { readonly gear: AnyGear; readonly forms?: Forms; readonly foundBy?: string } | null = null,
 ): Promise<Row<'part'>> =>
   together(db, async (trx) => {
     const { way } = await rowOf(trx, 'part', id);
     if (changes.way !== undefined && changes.way !== way) await refuseWhileMade(trx, id);
     const row = await saveRow(trx, 'part', id, rev, changes);
     if (!wheel) return findable(trx, row);
-    if (row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms);
+    if (row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms, wheel.foundBy);
     else
       await trx
         .updateTable('part')

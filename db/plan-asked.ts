@@ -10,11 +10,18 @@ import { type PartLine, partsById } from './parts.ts';
 import { circlesOf } from './planned.ts';
 import { readingsOf } from './readings.ts';
 import { backlashNow } from './shop-now.ts';
-import { spareOf } from './spares/spare-of.ts';
+import { spareOf, wheelName } from './spares/spare-of.ts';
 import { stockOf } from './spares/stock-of.ts';
 
 /** The wheel to make, as lib takes it. Throws DomainError while nobody has said what the part is. */
-export function wantedOf({ name, mark, stored, material }: PartLine, backlash: Length): WantedPart {
+export function wantedOf({ name, mark, stored, unknown, material }: PartLine, backlash: Length): WantedPart {
+  if (unknown)
+    throw new DomainError({
+      given: `${mark} is a wheel of ${unknown.gear.teeth} teeth of which nobody knows the pitch yet.`,
+      limit: 'Nothing can be planned or cut by a pitch that is not known.',
+      tryThis: 'Identify it first, on the page of the part.',
+      about: ['part'],
+    });
   if (!stored)
     throw new DomainError({
       given: `${mark} has no wheel on record.`,
@@ -30,6 +37,13 @@ export function wantedOf({ name, mark, stored, material }: PartLine, backlash: L
 async function spareFrom(db: Executor, thing: ItemLine) {
   const spare = spareOf(thing, await readingsOf(db, { itemId: thing.id }));
   if (spare) return spare;
+  if (thing.unknown)
+    throw new DomainError({
+      given: `Nobody knows the pitch of ${wheelName(thing)} yet.`,
+      limit: 'Whether another wheel can be cut from it follows from its root.',
+      tryThis: 'Identify it first, on its own page in the drawer.',
+      about: ['item'],
+    });
   throw new DomainError({
     given: `${thing.name || `Drawer ${thing.id}`} has no teeth on record.`,
     limit: 'Only a wheel can be cut again as one.',

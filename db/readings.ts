@@ -5,12 +5,12 @@ import { amountOf, valueFrom } from './amounts.ts';
 import type { Executor, Row } from './executor.ts';
 import { formOfText, formText, usualForm } from './forms.ts';
 
-/** What it was read on: exactly one. */
-export type ReadOn = { readonly itemId: number } | { readonly operationId: number };
+/** What it was read on: exactly one. partId: on the wheel that somebody holds for a part. */
+export type ReadOn = { readonly itemId: number } | { readonly operationId: number } | { readonly partId: number };
 
 /**
  * what: the trade's name of it ("wall", "over pins", "span", "full indicator reading"). over_k: teeth spanned. pin: its diameter.
- * place_no: which of several places. error: how far off it may be, as the value's own kind.
+ * place_no: which of several places. mateTeeth: of the wheel it ran with. error: how far off it may be, as the value's own kind.
  */
 export type NewReading = {
   readonly what: string;
@@ -19,6 +19,7 @@ export type NewReading = {
   readonly over_k?: number | null;
   readonly pin?: Length | null;
   readonly place_no?: number | null;
+  readonly mateTeeth?: number | null;
   readonly error?: Value | null;
   readonly read_on: string;
   readonly instrument: string;
@@ -31,10 +32,12 @@ export async function addReading(db: Executor, on: ReadOn, reading: NewReading):
   const row = {
     item_id: 'itemId' in on ? on.itemId : null,
     operation_id: 'operationId' in on ? on.operationId : null,
+    part_id: 'partId' in on ? on.partId : null,
     what: reading.what,
     over_k: reading.over_k ?? null,
     pin_nm: reading.pin ?? null,
     place_no: reading.place_no ?? null,
+    mate_teeth: reading.mateTeeth ?? null,
     value: whole,
     unit,
     form: formText(reading.form ?? usualForm('in')),
@@ -52,9 +55,14 @@ export const asRead = (row: Row<'reading'>): Reading => ({
   lengthForm: formOfText(row.form),
 });
 
+function columnOf(on: ReadOn): readonly ['item_id' | 'operation_id' | 'part_id', number] {
+  if ('itemId' in on) return ['item_id', on.itemId];
+  return 'partId' in on ? ['part_id', on.partId] : ['operation_id', on.operationId];
+}
+
 /** In the order in which they were taken; the newest 500. */
 export async function readingsOf(db: Executor, on: ReadOn): Promise<Reading[]> {
-  const [column, id] = 'itemId' in on ? (['item_id', on.itemId] as const) : (['operation_id', on.operationId] as const);
+  const [column, id] = columnOf(on);
   const rows = await db.selectFrom('reading').selectAll().where(column, '=', id).orderBy('id', 'desc').limit(500).execute();
   return rows.reverse().map(asRead);
 }

@@ -7,6 +7,8 @@ import { blankFails } from './0005_blank_fails.ts';
 import { notesApart } from './0006_notes_apart.ts';
 import { headGears } from './0007_head_gears.ts';
 import { chartsAndQuadrants } from './0008_charts_and_quadrants.ts';
+import { unknownGears } from './0009_unknown_gears.ts';
+import { tableDialsAndLash } from './0010_table_dials_and_lash.ts';
 
 /** In the order of their names. Never edit one that has been released: add another. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -18,4 +20,6 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0006_notes_apart': notesApart,
   '0007_head_gears': headGears,
   '0008_charts_and_quadrants': chartsAndQuadrants,
+  '0010_table_dials_and_lash': tableDialsAndLash,
+  '0009_unknown_gears': unknownGears,
 };

@@ -42,11 +42,12 @@ function rootReadingOf(readings: readonly Reading[]): RootReading | null {
 }
 
 /** What a wheel of the drawer is called: its own name, else its teeth and where it lies. */
-export function wheelName({ id, name, stored }: Pick<ItemLine, 'id' | 'name' | 'stored'>): string {
-  return name || (stored ? `${stored.gear.teeth}T, drawer ${id}` : `drawer ${id}`);
+export function wheelName({ id, name, stored, unknown }: Pick<ItemLine, 'id' | 'name' | 'stored' | 'unknown'>): string {
+  const wheel = stored ?? unknown;
+  return name || (wheel ? `${wheel.gear.teeth}T, drawer ${id}` : `drawer ${id}`);
 }
 
-/** A wheel of the drawer as lib holds it against a wanted one; null when it has no teeth on record. */
+/** A wheel of the drawer as lib holds it against a wanted one; null when it has no teeth on record, or a pitch that nobody knows yet. */
 export function spareOf(item: ItemLine, readings: readonly Reading[]): SpareWheel | null {
   if (!item.stored) return null;
   return {

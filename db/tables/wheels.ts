@@ -17,24 +17,28 @@ export interface BoreTable {
   key_depth_form: string | null;
 }
 
-/** One row per owner (a part or an item), never shared: to change one wheel changes one wheel. */
+/**
+ * One row per owner (a part or an item), never shared: to change one wheel changes one wheel. Pitch and system null: its teeth are
+ * counted, and nobody knows yet what they are. found_by: how the pitch came to be known, where it was found out by measurement.
+ */
 export interface GearTable {
   id: Generated<number>;
   teeth: number;
-  pitch_num: number;
-  pitch_den: number;
-  pitch_kind: PitchKind;
-  system_name: string;
-  system_angle_mas: number;
-  addendum: number;
-  dedendum: number;
-  extra_nm: number;
   helix_angle_mas: number | null;
   helix_hand: Hand | null;
   face_nm: number | null;
   face_form: string | null;
   bore_id: number | null;
   body_known: Flag;
+  pitch_num: number | null;
+  pitch_den: number | null;
+  pitch_kind: PitchKind | null;
+  system_name: string | null;
+  system_angle_mas: number | null;
+  addendum: number | null;
+  dedendum: number | null;
+  extra_nm: number | null;
+  found_by: Generated<string>;
 }
 
 export interface RecessTable {
@@ -85,15 +89,17 @@ export interface ItemTable {
   rev: Generated<number>;
 }
 
-/** What an instrument showed, on an item or at an operation. value is whole, in unit (see amounts.ts). error: how far off it may be. */
+/** What an instrument showed, on an item, at an operation, or on the wheel held for a part. mate_teeth: of the wheel it ran with. value is whole, in unit (see amounts.ts). error: how far off it may be. */
 export interface ReadingTable {
   id: Generated<number>;
   item_id: number | null;
   operation_id: number | null;
+  part_id: number | null;
   what: string;
   over_k: number | null;
   pin_nm: number | null;
   place_no: number | null;
+  mate_teeth: number | null;
   value: number;
   unit: string;
   form: string;
