@@ -22,6 +22,8 @@ export type Law = {
   readonly stretch: (draw: Draw) => number;
   /** The last figure that is written down, inches; 0 where it is not rounded. */
   readonly readTo: (draw: Draw) => number;
+  /** The same of an outside, where that is read with another instrument. */
+  readonly outsideReadTo?: (draw: Draw) => number;
 };
 
 /** The first law: errors of the bell, wear of half a bell, as the tuning takes them to be. */
@@ -82,9 +84,10 @@ type Sizes = { readonly N: number; readonly m: number; readonly a: number; reado
 function readOn(draw: Draw, law: Law, { N, m, a, A, B }: Sizes, spanFactor: (k: number) => number): Reading[] {
   const [wear, tip, root, x] = [law.wear(draw, m), law.tipGone(draw, m), law.rootOff(draw, m), law.shift(draw)];
   const instrument = { bias: law.bias(draw), stretch: law.stretch(draw), readTo: law.readTo(draw) };
-  const read = (size: number, error: number) => inches(Math.max(0.01, written(draw, law, size, error, instrument)));
+  const outside = law.outsideReadTo ? { ...instrument, readTo: law.outsideReadTo(draw) } : instrument;
+  const read = (size: number, error: number, by = instrument) => inches(Math.max(0.01, written(draw, law, size, error, by)));
   const readings: Reading[] = [];
-  if (draw() < 0.95) readings.push({ of: 'outside', by: 'true', size: read(N * m + 2 * (A + x * m) - tip, 0.002) });
+  if (draw() < 0.95) readings.push({ of: 'outside', by: 'true', size: read(N * m + 2 * (A + x * m) - tip, 0.002, outside) });
   if (draw() < 0.5) readings.push({ of: 'root', size: read(N * m - 2 * (B - x * m) + root, 0.005) });
   const k = nearestSpanCount(N, a);
   const spans = pick(draw, [0, 1, 2, 3], (n) => [0.08, 0.12, 0.6, 0.2][n] ?? 0);
@@ -92,7 +95,7 @@ function readOn(draw: Draw, law: Law, { N, m, a, A, B }: Sizes, spanFactor: (k: 
     const W = span({ N, m, a }, k + i) * spanFactor(k + i) + 2 * x * m * Math.sin(a) - wear * Math.cos(a) + law.uneven(draw, wear);
     readings.push({ of: 'span', over: k + i, size: read(W, 0.001) });
   }
-  return readings.length === 0 ? [{ of: 'outside', by: 'true', size: read(N * m + 2 * A - tip, 0.002) }] : readings;
+  return readings.length === 0 ? [{ of: 'outside', by: 'true', size: read(N * m + 2 * A - tip, 0.002, outside) }] : readings;
 }
 
 /** A wheel that is no candidate: any module, teeth of any height, spans that are no involute's. */

@@ -5,6 +5,7 @@ import { type Identified, identify } from '../../lib/identify/identify.ts';
 import { MOST_SAID } from '../../lib/identify/temper.data.ts';
 import { printNumber } from '../../lib/values/print.ts';
 import { seeded } from './identify-draw.ts';
+import { FOURTH } from './identify-fourth.ts';
 import { THIRD } from './identify-third.ts';
 import { FIRST, type MadeUp, makeUp, SECOND } from './identify-worn.ts';
 
@@ -104,6 +105,7 @@ export function benchIdentify(say: (text: string) => void): void {
     ['Second simulator (judging)', SECOND, 4021],
     ['Third simulator (made when 0.8 was set; the temper was lowered to 0.6 by it)', THIRD, 77003],
     ['Third simulator, fourth seed (judging what was set by the third)', THIRD, 90211],
+    ['Fourth simulator (burrs, a vernier off, a rule; nothing was set by it)', FOURTH, 118007],
   ] as const) {
     const { answers, pitches, angles } = borneOut(law, seed, WHEELS);
     for (const [what, bins] of [
