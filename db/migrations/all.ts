@@ -20,6 +20,6 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '0006_notes_apart': notesApart,
   '0007_head_gears': headGears,
   '0008_charts_and_quadrants': chartsAndQuadrants,
-  '0010_table_dials_and_lash': tableDialsAndLash,
   '0009_unknown_gears': unknownGears,
+  '0010_table_dials_and_lash': tableDialsAndLash,
 };
