@@ -1,6 +1,6 @@
 import type { Figure } from '../lib/figure/figure.ts';
 import { meets } from '../lib/routing/needs.ts';
-import type { PlannedOperation } from '../lib/routing/operation.ts';
+import type { Measure, PlannedOperation } from '../lib/routing/operation.ts';
 import { type Executor, together } from './executor.ts';
 import { acceptFigures } from './figures.ts';
 import { addNeeds, settleNeeds } from './needs.ts';
@@ -19,12 +19,17 @@ function figuresAfter(line: OperationLine, now: PlannedOperation, accepted: Read
   return Object.fromEntries([...new Set(order)].flatMap((key) => (found.has(key) ? [[key, found.get(key) as Figure]] : [])));
 }
 
-/** Set-up, needs, limits and cautions of the plan; what the owner may have written himself stays: title, steps, notes. */
-async function takeOver(db: Executor, line: OperationLine, now: PlannedOperation): Promise<void> {
+/** The limits of what is measured go with the figures that were accepted; those of other figures stay as they are printed. */
+function measuresAfter(line: OperationLine, now: PlannedOperation, accepted: ReadonlySet<string>): readonly Measure[] {
+  const kept = (one: Measure): boolean => !accepted.has(`${now.key}/${one.figure}`);
+  return now.measures.map((fresh) => line.measures.find((one) => one.key === fresh.key && kept(one)) ?? fresh);
+}
+
+/** Needs and limits of the plan, and its set-up once that was accepted; what the owner may have written himself stays: title, steps, notes. */
+async function takeOver(db: Executor, line: OperationLine, now: PlannedOperation, accepted: ReadonlySet<string>): Promise<void> {
   const columns = {
-    set_up_id: await setUpId(db, now.setUp),
-    measures: JSON.stringify(now.measures),
-    cautions: JSON.stringify(now.cautions),
+    ...(accepted.has(`${now.key}/`) ? { set_up_id: await setUpId(db, now.setUp) } : {}),
+    measures: JSON.stringify(measuresAfter(line, now, accepted)),
     minutes_planned: Math.round(now.minutes),
   };
   await db.updateTable('operation').set(columns).where('id', '=', line.id).execute();
@@ -34,7 +39,7 @@ async function takeOver(db: Executor, line: OperationLine, now: PlannedOperation
 
 async function acceptOf(db: Executor, line: OperationLine, now: PlannedOperation, accepted: ReadonlySet<string>): Promise<void> {
   await acceptFigures(db, line.id, line.rev, figuresAfter(line, now, accepted));
-  await takeOver(db, line, now);
+  await takeOver(db, line, now, accepted);
 }
 
 /** A further operation goes behind the last of those that it follows. */
@@ -67,14 +72,38 @@ async function strikeDropped(db: Executor, { lines, plan }: Today, open: readonl
   }
 }
 
+/** A change as a page listed it. now: as it was printed there. */
+export type Listed = Pick<Changed, 'key' | 'name' | 'now'>;
+/** What was listed, and what stands in its place by now; null when nothing is worked out otherwise any more. */
+export type Overtaken = { readonly listed: Listed; readonly now: string | null };
+
+/** What a page listed is worked out otherwise by now, as when a reading was noted meanwhile. */
+export class ListOvertaken extends Error {
+  readonly changes: readonly Overtaken[];
+  constructor(changes: readonly Overtaken[]) {
+    super('What was listed is worked out otherwise by now.');
+    this.name = 'ListOvertaken';
+    this.changes = changes;
+  }
+}
+
+/** The changes that a page listed, every one as it was listed there. Throws ListOvertaken. */
+export function asListed(changes: readonly Changed[], listed: readonly Listed[]): readonly Changed[] {
+  const found = listed.map((one) => ({ listed: one, change: changes.find(({ key }) => key === one.key) }));
+  const overtaken = found.filter((one) => one.change?.now !== one.listed.now);
+  if (overtaken.length === 0) return found.flatMap(({ change }) => change ?? []);
+  throw new ListOvertaken(overtaken.map((one) => ({ listed: one.listed, now: one.change?.now ?? null })));
+}
+
 /**
- * Accepts what lib says today in place of what was printed: these changes by their keys, or all. What is done, typed or measured stays.
- * Throws RecordNotFound.
+ * Accepts what lib says today in place of what was printed: these changes, exactly as they were listed, or all. What is done, typed or
+ * measured stays. Throws RecordNotFound, ListOvertaken (and nothing is written).
  */
-export const acceptChanges = (db: Executor, routingId: number, keys: readonly string[] | 'all', now: string): Promise<void> =>
+export const acceptChanges = (db: Executor, routingId: number, listed: readonly Listed[] | 'all', now: string): Promise<void> =>
   together(db, async (trx) => {
     const today = await replan(trx, routingId);
-    const open = changesSince(today).filter(({ key }) => keys === 'all' || keys.includes(key));
+    const all = changesSince(today);
+    const open = listed === 'all' ? all : asListed(all, listed);
     for (const planned of today.plan?.operations ?? []) await acceptPlanned(trx, routingId, today, planned, open);
     await strikeDropped(trx, today, open, now);
     await settleNeeds(trx, meets);

@@ -32,9 +32,9 @@ export type Changed = {
 
 const isOpen = ({ state }: OperationLine): boolean => state !== 'done' && state !== 'struck out';
 
-/** Cautions are always those of today: a warning is not accepted first. */
+/** Cautions are always those of today: a warning is not accepted first, and none outlives its reason, at an operation that is done neither. */
 function warnedToday(line: OperationLine, plan: Plan): OperationLine {
-  const now = line.key === null || !isOpen(line) ? undefined : plan.operations.find(({ key }) => key === line.key);
+  const now = line.key === null ? undefined : plan.operations.find(({ key }) => key === line.key);
   return now ? { ...line, cautions: now.cautions } : line;
 }
 
@@ -134,6 +134,16 @@ async function followArbors(db: Executor, { lines, plan }: Today): Promise<boole
   return changed;
 }
 
+/** The cautions of today are kept, so that a routing that is closed, which plans nothing any more, ends with those that still had a reason. */
+async function keepCautions(db: Executor, routingId: number, { lines }: Today): Promise<void> {
+  const kept = await db.selectFrom('operation').select(['id', 'cautions']).where('routing_id', '=', routingId).execute();
+  const stored = new Map(kept.map(({ id, cautions }) => [id, cautions]));
+  for (const { id, cautions } of lines) {
+    const now = JSON.stringify(cautions);
+    if (stored.get(id) !== now) await db.updateTable('operation').set({ cautions: now }).where('id', '=', id).execute();
+  }
+}
+
 /** What measuring says of the blank is kept: lists read whether it will do. While the readings make no sense, what stood there stays. */
 async function judgeBlank(db: Executor, routingId: number, { lines, plan, refusal }: Today): Promise<void> {
   if (refusal === '') await setBlankFails(db, routingId, plan?.blankFails ?? '');
@@ -149,6 +159,7 @@ export const refreshStale = (db: Executor, routingId: number): Promise<void> =>
     const today = await replan(trx, routingId);
     if (await followArbors(trx, today)) await settleNeeds(trx, meets);
     await judgeBlank(trx, routingId, today);
+    await keepCautions(trx, routingId, today);
     await setStale(trx, routingId, changesSince(today).length > 0);
   });
 

@@ -1,173 +1,210 @@
-import * as devices from './devices/routes.ts';
-import * as things from './drawer/item-routes.ts';
-import * as drawer from './drawer/routes.ts';
-import * as assemblies from './machines/assembly-routes.ts';
-import * as machines from './machines/routes.ts';
-import * as madeAgain from './made/again-routes.ts';
-import * as finish from './made/finish-routes.ts';
-import * as made from './made/routes.ts';
-import * as partEdits from './parts/edit-routes.ts';
-import * as parts from './parts/routes.ts';
-import * as acts from './routings/acts-routes.ts';
-import * as edits from './routings/edit-routes.ts';
-import * as hold from './routings/hold-routes.ts';
-import * as measured from './routings/measured-routes.ts';
-import * as routings from './routings/routes.ts';
-import * as search from './search/routes.ts';
-import * as setEdits from './sets/edit-routes.ts';
-import * as sets from './sets/routes.ts';
-import * as settings from './settings/routes.ts';
-import * as sheets from './sheets/routes.ts';
-import * as shop from './shop/routes.ts';
-import * as shopMachines from './shop-machines/routes.ts';
-import * as sums from './sums/routes.ts';
-import * as today from './today/routes.ts';
-import * as tools from './tools/routes.ts';
+import { type Room, room } from './room.ts';
 import { get, getTrusted, post, postBare, postByAnyone, type Route } from './visit.ts';
+
+const devices = room(() => import('./devices/routes.ts'));
+const things = room(() => import('./drawer/item-routes.ts'));
+const drawer = room(() => import('./drawer/routes.ts'));
+const assemblies = room(() => import('./machines/assembly-routes.ts'));
+const machines = room(() => import('./machines/routes.ts'));
+const madeAgain = room(() => import('./made/again-routes.ts'));
+const finish = room(() => import('./made/finish-routes.ts'));
+const made = room(() => import('./made/routes.ts'));
+const partEdits = room(() => import('./parts/edit-routes.ts'));
+const parts = room(() => import('./parts/routes.ts'));
+const acts = room(() => import('./routings/acts-routes.ts'));
+const routingDone = room(() => import('./routings/done-routes.ts'));
+const edits = room(() => import('./routings/edit-routes.ts'));
+const hold = room(() => import('./routings/hold-routes.ts'));
+const measured = room(() => import('./routings/measured-routes.ts'));
+const routings = room(() => import('./routings/routes.ts'));
+const search = room(() => import('./search/routes.ts'));
+const setEdits = room(() => import('./sets/edit-routes.ts'));
+const sets = room(() => import('./sets/routes.ts'));
+const settings = room(() => import('./settings/routes.ts'));
+const sheets = room(() => import('./sheets/routes.ts'));
+const shop = room(() => import('./shop/routes.ts'));
+const shopMachines = room(() => import('./shop-machines/routes.ts'));
+const sums = room(() => import('./sums/routes.ts'));
+const today = room(() => import('./today/routes.ts'));
+const tools = room(() => import('./tools/routes.ts'));
 
 /** The table of contents: every page and every change, by address. Handlers live in the folder of their area. */
 export const PAGES: readonly Route[] = [
   // Today
-  get('/', today.today),
+  get('/', today.to('today')),
 
   // Shop
-  get('/shop', shop.choose),
-  postBare('/shop', shop.open),
-  getTrusted('/shop/anew', shop.askAnew),
-  postBare('/shop/anew', shop.anew),
+  get('/shop', shop.to('choose')),
+  postBare('/shop', shop.to('open')),
+  getTrusted('/shop/anew', shop.to('askAnew')),
+  postBare('/shop/anew', shop.to('anew')),
 
   // Search
-  get('/search', search.search),
+  get('/search', search.to('search')),
 
   // Machines under restoration
-  get('/machines', machines.list),
-  getTrusted('/machines/new', machines.askNew),
-  post('/machines', machines.add),
-  get('/machines/:id', machines.one),
-  getTrusted('/machines/:id/edit', machines.askEdit),
-  post('/machines/:id', machines.save),
-  post('/machines/:id/close', machines.close),
-  post('/machines/:id/reopen', machines.reopen),
-  getTrusted('/machines/:id/assemblies/new', assemblies.askNew),
-  post('/machines/:id/assemblies', assemblies.add),
-  getTrusted('/assemblies/:id/edit', assemblies.askEdit),
-  post('/assemblies/:id', assemblies.save),
+  get('/machines', machines.to('list')),
+  getTrusted('/machines/new', machines.to('askNew')),
+  post('/machines', machines.to('add')),
+  get('/machines/:id', machines.to('one')),
+  getTrusted('/machines/:id/edit', machines.to('askEdit')),
+  post('/machines/:id', machines.to('save')),
+  post('/machines/:id/close', machines.to('close')),
+  post('/machines/:id/reopen', machines.to('reopen')),
+  getTrusted('/machines/:id/assemblies/new', assemblies.to('askNew')),
+  post('/machines/:id/assemblies', assemblies.to('add')),
+  getTrusted('/assemblies/:id/edit', assemblies.to('askEdit')),
+  post('/assemblies/:id', assemblies.to('save')),
 
   // Change-gear sets
-  getTrusted('/machines/:id/sets/new', setEdits.askNew),
-  post('/machines/:id/sets', setEdits.add),
-  get('/sets/:id', sets.one),
-  getTrusted('/sets/:id/edit', setEdits.askEdit),
-  post('/sets/:id', setEdits.save),
-  getTrusted('/sets/:id/wheels', setEdits.askWheels),
-  post('/sets/:id/wheels', setEdits.saveWheels),
-  post('/sets/:id/open', sets.open),
+  getTrusted('/machines/:id/sets/new', setEdits.to('askNew')),
+  post('/machines/:id/sets', setEdits.to('add')),
+  get('/sets/:id', sets.to('one')),
+  getTrusted('/sets/:id/edit', setEdits.to('askEdit')),
+  post('/sets/:id', setEdits.to('save')),
+  getTrusted('/sets/:id/wheels', setEdits.to('askWheels')),
+  post('/sets/:id/wheels', setEdits.to('saveWheels')),
+  post('/sets/:id/open', sets.to('open')),
 
   // Parts
-  getTrusted('/machines/:id/parts/new', partEdits.askNew),
-  post('/machines/:id/parts', partEdits.add),
-  get('/parts/:id', parts.one),
-  getTrusted('/parts/:id/edit', partEdits.askEdit),
-  post('/parts/:id', partEdits.save),
-  post('/parts/:id/way', parts.keepWay),
-  post('/parts/:id/promise', parts.promiseBlank),
-  post('/parts/:id/fit', parts.fit),
-  post('/parts/:id/take-out', parts.takeItOut),
-  getTrusted('/parts/:id/remove', parts.askRemove),
-  post('/parts/:id/remove', parts.remove),
+  getTrusted('/machines/:id/parts/new', partEdits.to('askNew')),
+  post('/machines/:id/parts', partEdits.to('add')),
+  get('/parts/:id', parts.to('one')),
+  getTrusted('/parts/:id/edit', partEdits.to('askEdit')),
+  post('/parts/:id', partEdits.to('save')),
+  post('/parts/:id/way', parts.to('keepWay')),
+  post('/parts/:id/promise', parts.to('promiseBlank')),
+  post('/parts/:id/fit', parts.to('fit')),
+  post('/parts/:id/take-out', parts.to('takeItOut')),
+  getTrusted('/parts/:id/remove', parts.to('askRemove')),
+  post('/parts/:id/remove', parts.to('remove')),
 
   // Sheets on paper, and the count at the mill
-  get('/parts/:id/sheet', sheets.partSheet),
-  get('/operations/:id/index-sheet', sheets.indexSheet),
-  get('/set-ups/sheet', sheets.setUpSheet),
-  get('/operations/:id/teeth', sheets.teeth),
-  post('/operations/:id/teeth/cut', sheets.toothCut),
-  post('/operations/:id/teeth/back', sheets.toothBack),
+  get('/parts/:id/sheet', sheets.to('partSheet')),
+  get('/operations/:id/index-sheet', sheets.to('indexSheet')),
+  get('/set-ups/sheet', sheets.to('setUpSheet')),
+  get('/operations/:id/teeth', sheets.to('teeth')),
+  post('/operations/:id/teeth/cut', sheets.to('toothCut')),
+  post('/operations/:id/teeth/back', sheets.to('toothBack')),
 
   // Routings, operations, made records
-  get('/routings/:id', routings.one),
-  post('/routings/:id/accept', acts.accept),
-  post('/routings/:id/leave', acts.leave),
-  getTrusted('/routings/:id/operations/new', edits.askNew),
-  post('/routings/:id/operations', edits.add),
-  getTrusted('/routings/:id/give-up', routings.askGiveUp),
-  post('/routings/:id/give-up', routings.giveUp),
-  getTrusted('/routings/:id/finish', finish.askFinish),
-  post('/routings/:id/finish', finish.finish),
-  get('/operations/:id', routings.operation),
-  get('/operations/:id/at-machine', routings.machineSide),
-  post('/operations/:id/measured', measured.measured),
-  post('/operations/:id/done', measured.done),
-  post('/operations/:id/undone', acts.undone),
-  post('/operations/:id/strike', acts.strike),
-  post('/operations/:id/restore', acts.restore),
-  post('/operations/:id/move', acts.move),
-  getTrusted('/operations/:id/edit', edits.askEdit),
-  post('/operations/:id/edit', edits.edit),
-  getTrusted('/operations/:id/hold', hold.askHold),
-  post('/operations/:id/hold', hold.hold),
-  getTrusted('/operations/:id/figures/:key', edits.askFigure),
-  post('/operations/:id/figures/:key', edits.figure),
-  post('/operations/:id/figures/:key/back', edits.figureBack),
-  get('/set-ups', routings.setUps),
-  get('/made', made.list),
-  get('/made/:id', made.record),
-  getTrusted('/made/:id/again', madeAgain.askAgain),
-  post('/made/:id/again', madeAgain.again),
+  get('/routings/:id', routings.to('one')),
+  post('/routings/:id/accept', acts.to('accept')),
+  post('/routings/:id/leave', acts.to('leave')),
+  getTrusted('/routings/:id/operations/new', edits.to('askNew')),
+  post('/routings/:id/operations', edits.to('add')),
+  getTrusted('/routings/:id/give-up', routings.to('askGiveUp')),
+  post('/routings/:id/give-up', routings.to('giveUp')),
+  getTrusted('/routings/:id/finish', finish.to('askFinish')),
+  post('/routings/:id/finish', finish.to('finish')),
+  get('/operations/:id', routings.to('operation')),
+  get('/operations/:id/at-machine', routings.to('machineSide')),
+  post('/operations/:id/measured', measured.to('measured')),
+  post('/operations/:id/done', routingDone.to('done')),
+  post('/operations/:id/undone', acts.to('undone')),
+  post('/operations/:id/strike', acts.to('strike')),
+  post('/operations/:id/restore', acts.to('restore')),
+  post('/operations/:id/move', acts.to('move')),
+  getTrusted('/operations/:id/edit', edits.to('askEdit')),
+  post('/operations/:id/edit', edits.to('edit')),
+  getTrusted('/operations/:id/hold', hold.to('askHold')),
+  post('/operations/:id/hold', hold.to('hold')),
+  getTrusted('/operations/:id/figures/:key', edits.to('askFigure')),
+  post('/operations/:id/figures/:key', edits.to('figure')),
+  post('/operations/:id/figures/:key/back', edits.to('figureBack')),
+  get('/set-ups', routings.to('setUps')),
+  get('/made', made.to('list')),
+  get('/made/:id', made.to('record')),
+  getTrusted('/made/:id/again', madeAgain.to('askAgain')),
+  post('/made/:id/again', madeAgain.to('again')),
 
   // Sums
-  get('/sums', sums.contents),
-  get('/sums/:path', sums.oneSum),
+  get('/sums', sums.to('contents')),
+  get('/sums/:path', sums.to('oneSum')),
 
   // Devices
-  get('/devices', devices.list),
-  postBare('/devices/code', devices.makeCode),
-  getTrusted('/devices/code/:code', devices.code),
-  postBare('/devices/:id/revoke', devices.revoke),
-  get('/pair/:code', devices.askPair),
-  postByAnyone('/pair/:code', devices.doPair),
+  get('/devices', devices.to('list')),
+  postBare('/devices/code', devices.to('makeCode')),
+  getTrusted('/devices/code/:code', devices.to('code')),
+  postBare('/devices/:id/revoke', devices.to('revoke')),
+  get('/pair/:code', devices.to('askPair')),
+  postByAnyone('/pair/:code', devices.to('doPair')),
 
   // Drawer
-  get('/drawer', drawer.list),
-  getTrusted('/drawer/quick', drawer.askQuick),
-  post('/drawer/quick', drawer.addQuick),
-  getTrusted('/drawer/new/:kind', drawer.ask),
-  post('/drawer/new/:kind', drawer.add),
-  get('/drawer/:id', things.one),
-  getTrusted('/drawer/:id/edit', things.edit),
-  post('/drawer/:id/edit', things.save),
-  post('/drawer/:id/readings', things.addOne),
-  post('/drawer/:id/walls', things.addWalls),
-  getTrusted('/drawer/:id/readings/:reading/strike', things.askStrike),
-  post('/drawer/:id/readings/:reading/strike', things.strike),
-  post('/drawer/:id/gone', things.gone),
-  post('/drawer/:id/back', things.comeBack),
+  get('/drawer', drawer.to('list')),
+  getTrusted('/drawer/quick', drawer.to('askQuick')),
+  post('/drawer/quick', drawer.to('addQuick')),
+  getTrusted('/drawer/new/:kind', drawer.to('ask')),
+  post('/drawer/new/:kind', drawer.to('add')),
+  get('/drawer/:id', things.to('one')),
+  getTrusted('/drawer/:id/edit', things.to('edit')),
+  post('/drawer/:id/edit', things.to('save')),
+  post('/drawer/:id/readings', things.to('addOne')),
+  post('/drawer/:id/walls', things.to('addWalls')),
+  getTrusted('/drawer/:id/readings/:reading/strike', things.to('askStrike')),
+  post('/drawer/:id/readings/:reading/strike', things.to('strike')),
+  post('/drawer/:id/gone', things.to('gone')),
+  post('/drawer/:id/back', things.to('comeBack')),
 
   // Settings
-  get('/settings', settings.defaults),
-  post('/settings', settings.save),
+  get('/settings', settings.to('defaults')),
+  post('/settings', settings.to('save')),
 
   // Shop machines
-  get('/tools/machines', shopMachines.list),
-  getTrusted('/tools/machines/new', shopMachines.ask),
-  post('/tools/machines/new', shopMachines.add),
-  get('/tools/machines/:id', shopMachines.one),
-  getTrusted('/tools/machines/:id/edit', shopMachines.edit),
-  post('/tools/machines/:id/edit', shopMachines.save),
-  post('/tools/machines/:id/usual', shopMachines.makeUsual),
-  post('/tools/machines/:id/retire', shopMachines.retire),
-  post('/tools/machines/:id/put-back', shopMachines.putBack),
+  get('/tools/machines', shopMachines.to('list')),
+  getTrusted('/tools/machines/new', shopMachines.to('ask')),
+  post('/tools/machines/new', shopMachines.to('add')),
+  get('/tools/machines/:id', shopMachines.to('one')),
+  getTrusted('/tools/machines/:id/edit', shopMachines.to('edit')),
+  post('/tools/machines/:id/edit', shopMachines.to('save')),
+  post('/tools/machines/:id/usual', shopMachines.to('makeUsual')),
+  post('/tools/machines/:id/retire', shopMachines.to('retire')),
+  post('/tools/machines/:id/put-back', shopMachines.to('putBack')),
 
   // Tools
-  get('/tools', tools.list),
-  getTrusted('/tools/new/:kind', tools.ask),
-  post('/tools/new/:kind', tools.add),
-  get('/tools/:id', tools.one),
-  getTrusted('/tools/:id/edit', tools.edit),
-  post('/tools/:id/edit', tools.save),
-  post('/tools/:id/lend', tools.lend),
-  post('/tools/:id/back', tools.comeBack),
-  post('/tools/:id/wear', tools.wear),
-  post('/tools/:id/retire', tools.retire),
-  post('/tools/:id/put-back', tools.putBack),
+  get('/tools', tools.to('list')),
+  getTrusted('/tools/new/:kind', tools.to('ask')),
+  post('/tools/new/:kind', tools.to('add')),
+  get('/tools/:id', tools.to('one')),
+  getTrusted('/tools/:id/edit', tools.to('edit')),
+  post('/tools/:id/edit', tools.to('save')),
+  post('/tools/:id/lend', tools.to('lend')),
+  post('/tools/:id/back', tools.to('comeBack')),
+  post('/tools/:id/wear', tools.to('wear')),
+  post('/tools/:id/retire', tools.to('retire')),
+  post('/tools/:id/put-back', tools.to('putBack')),
 ];
+
+const ROOMS: readonly Room[] = [
+  devices,
+  things,
+  drawer,
+  assemblies,
+  machines,
+  madeAgain,
+  finish,
+  made,
+  partEdits,
+  parts,
+  acts,
+  routingDone,
+  edits,
+  hold,
+  measured,
+  routings,
+  search,
+  setEdits,
+  sets,
+  settings,
+  sheets,
+  shop,
+  shopMachines,
+  sums,
+  today,
+  tools,
+];
+
+/** Reads in every room, one after another. */
+export async function readAllRooms(): Promise<void> {
+  for (const one of ROOMS) await one.read();
+}

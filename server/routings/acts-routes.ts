@@ -1,4 +1,4 @@
-import { acceptChanges } from '../../db/accept-changes.ts';
+import { acceptChanges, type Listed, ListOvertaken } from '../../db/accept-changes.ts';
 import { leaveOff } from '../../db/bookmarks.ts';
 import { saveRow } from '../../db/changes.ts';
 import { markUndone, moveOperation, restoreOperation, strikeOut } from '../../db/operations.ts';
@@ -10,6 +10,7 @@ import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
 import { leaveFields } from './leave-form.ts';
+import { overtakenPage, sentListed } from './listed.ts';
 import { openRoutingWork, openWritten, workHead } from './work.ts';
 
 /** A path of this shop to come back to, as a form sent it; else the one given. */
@@ -46,18 +47,42 @@ export async function move(visit: Visit): Promise<Result> {
   return { go: to.operation(line.id), saved: 'Moved.' };
 }
 
-const MOST_KEYS = 500;
+/** The list was overtaken: both are shown, and nothing is accepted yet. */
+async function overtaken(visit: Visit, id: number, listed: readonly Listed[], error: ListOvertaken): Promise<Result> {
+  const work = await openRoutingWork(visit.db, id);
+  const back = backTo(visit, to.routing(id));
+  return overtakenPage(listed, error, {
+    head: workHead(work, 'Worked out otherwise meanwhile', null),
+    says: 'Nothing is accepted yet.',
+    action: to.routingAccept(id),
+    act: 'Accept it as it is now',
+    hidden: [
+      { name: 'rev', value: String(work.routing.rev) },
+      { name: 'back', value: back },
+    ],
+    back: { says: 'Back, and accept nothing', href: back },
+  });
+}
 
-/** Accepts what is worked out today in place of what was printed: what the page listed, if nobody accepted meanwhile. Throws RecordChanged. */
+/** Accepts what is worked out today in place of what was printed: what the page listed, as it was listed there. Throws RecordChanged. */
 export async function accept(visit: Visit): Promise<Result> {
   const id = recordId('routing', visit.params['id']);
-  const sent = visit.body['keys'];
-  const keys = typeof sent === 'string' ? sent.split('|').slice(0, MOST_KEYS) : [];
+  const listed = sentListed(visit);
   await openRoutingWork(visit.db, id);
+  try {
+    await acceptChanges(visit.db, id, listed, visit.now);
+  } catch (error) {
+    if (error instanceof ListOvertaken) return overtaken(visit, id, listed, error);
+    throw error;
+  }
   await saveRow(visit.db, 'routing', id, sentRev(visit), {});
-  await acceptChanges(visit.db, id, sent === 'all' ? 'all' : keys, visit.now);
-  return { go: backTo(visit, to.routing(id)), saved: keys.length === 1 && sent !== 'all' ? 'Accepted.' : 'All of it accepted.' };
+  return { go: backTo(visit, to.routing(id)), saved: acceptedWords(listed.length) };
 }
+
+const acceptedWords = (many: number): string => {
+  if (many === 0) return 'Nothing was listed, and nothing is accepted.';
+  return many === 1 ? 'Accepted.' : 'All of it accepted.';
+};
 
 /** Where work was left, and a word to oneself. */
 export async function leave(visit: Visit): Promise<Result> {

@@ -11,12 +11,13 @@ import { blankCaution } from './blank-words.ts';
 import { bySource, figuresShown } from './figure-shown.ts';
 import { gearsView } from './gears-view.ts';
 import { leaveForm } from './leave-form.ts';
+import { listedField } from './listed.ts';
 import { measuredTable, measureFields, minutesField } from './measured.ts';
 import { needsTable } from './section.ts';
 import { staleView } from './stale-view.ts';
 import type { MeasuredForm } from './view-model.ts';
 import { firstOfAll, stateView, timeWords, waitWords } from './words.ts';
-import { type Work, workHead } from './work.ts';
+import { figuresChanged, type Work, workHead } from './work.ts';
 
 /** What was typed into the boxes for measured sizes, and what was wrong with it. */
 export type Tried = { readonly typed: Typed; readonly problems: Problems };
@@ -24,13 +25,14 @@ const FRESH: Tried = { typed: {}, problems: {} };
 
 export const revOf = (line: OperationLine): HiddenView => ({ name: 'rev', value: String(line.rev) });
 
-function measuredForm(line: OperationLine, { typed, problems }: Tried): MeasuredForm {
+function measuredForm(work: Work, { typed, problems }: Tried): MeasuredForm {
+  const { line } = work;
   const measures = measureFields(line);
   const all = { ...measures, minutes: minutesField };
   return {
     action: to.operationDone(line.id),
     noteOnly: Object.keys(measures).length > 0 ? to.operationMeasured(line.id) : '',
-    hidden: [revOf(line), formMark()],
+    hidden: [revOf(line), listedField(figuresChanged(work)), formMark()],
     problem: Object.keys(problems).length > 0 ? 'Nothing is saved yet: mend what is marked.' : '',
     fields: Object.entries(all).map(([name, field]) => fieldView(name, field, typed, problems)),
   };
@@ -103,7 +105,7 @@ function changing(work: Work, tried: Tried, canChange: boolean) {
   if (!canChange || routing.closed_on !== null) return { form: null, undo: null, leave: null, acts: [], typeOver: [] };
   const open = line.state !== 'done' && line.state !== 'struck out';
   return {
-    form: open ? measuredForm(line, tried) : null,
+    form: open ? measuredForm(work, tried) : null,
     undo: line.state === 'done' ? button(line, { action: to.operationUndone(line.id), says: 'Not done after all' }) : null,
     leave: leaveForm(line.routing_id, today.lines, line.id, to.operation(line.id)),
     acts: line.state === 'done' ? [] : actsOf(work),

@@ -2,14 +2,15 @@ import type { Changed } from '../../db/replan.ts';
 import { to } from '../addresses.ts';
 import { formMark } from '../once.ts';
 import type { ButtonView } from '../page.ts';
+import { listedField } from './listed.ts';
 import type { ChangedView, StaleView } from './view-model.ts';
 
 /** rev: of the routing, so that a second device finds its list out of date. back: the path to come back to. */
 type Accepting = { readonly routing: { readonly id: number; readonly rev: number }; readonly trusted: boolean; readonly back: string };
 
-const button = ({ routing, back }: Accepting, keys: readonly string[], says: string, kind: ButtonView['kind']): ButtonView => ({
+const button = ({ routing, back }: Accepting, listed: readonly Changed[], says: string, kind: ButtonView['kind']): ButtonView => ({
   action: to.routingAccept(routing.id),
-  hidden: [{ name: 'rev', value: String(routing.rev) }, { name: 'keys', value: keys.join('|') }, { name: 'back', value: back }, formMark()],
+  hidden: [{ name: 'rev', value: String(routing.rev) }, listedField(listed), { name: 'back', value: back }, formMark()],
   says,
   kind,
   confirm: '',
@@ -21,7 +22,7 @@ function changed(one: Changed, asking: Accepting): ChangedView {
     where: one.figure === null && one.operationId === null ? '' : one.operation,
     was: one.was,
     now: one.now,
-    accept: asking.trusted ? button(asking, [one.key], 'Accept', 'other') : null,
+    accept: asking.trusted ? button(asking, [one], 'Accept', 'other') : null,
   };
 }
 
@@ -40,11 +41,10 @@ function headWords(changes: readonly Changed[]): Pick<StaleView, 'title' | 'says
 /** What is out of date, with the buttons to accept it one by one or all; null when nothing is. */
 export function staleView(changes: readonly Changed[], asking: Accepting): StaleView | null {
   if (changes.length === 0) return null;
-  const keys = changes.map(({ key }) => key);
   return {
     ...headWords(changes),
     canAccept: asking.trusted,
     changes: changes.map((one) => changed(one, asking)),
-    acceptAll: asking.trusted && changes.length > 1 ? button(asking, keys, `Accept all ${changes.length} listed here`, 'main') : null,
+    acceptAll: asking.trusted && changes.length > 1 ? button(asking, changes, `Accept all ${changes.length} listed here`, 'main') : null,
   };
 }

@@ -15,6 +15,10 @@ import type { PageHead, StateView, TitleCell } from '../page.ts';
 import { recordId } from '../record-id.ts';
 import type { Db, Visit } from '../visit.ts';
 
+/** The figures of an operation that are worked out otherwise by now than they are printed. */
+export const figuresChanged = ({ changes, line }: Work): readonly Changed[] =>
+  changes.filter(({ operationId, figure }) => operationId === line.id && figure !== null);
+
 /** A routing as it is written, with the part that it makes and the machine that the part belongs to. */
 export type WrittenWork = Written & { readonly machine: Row<'project'> };
 /** The same, and what lib says of it today. */

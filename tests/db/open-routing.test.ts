@@ -106,7 +106,7 @@ test('a measured blank feeds the depth after it: was and now, until accepted', a
   const depth = changed.find((one) => one.key === 'touch/depth');
   // derived: whole depth 0.2696 - (3.000 - 2.996)/2 + paper 0.001; before, 0.2696 + 0.001
   expect(depth).toMatchObject({ was: '0.2706 in', now: '0.2686 in' });
-  await acceptChanges(db, id, [depth?.key ?? ''], NOW);
+  await acceptChanges(db, id, depth ? [depth] : [], NOW);
   expect(changesSince(await replan(db, id)).map((one) => one.key)).not.toContain(depth?.key);
   await acceptChanges(db, id, 'all', NOW);
   expect(changesSince(await replan(db, id))).toEqual([]);

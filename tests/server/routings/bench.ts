@@ -5,6 +5,7 @@ import { addMachine } from '../../../db/machines.ts';
 import { openRoutings } from '../../../db/open-routing.ts';
 import { type OperationLine, operationsOf } from '../../../db/operations.ts';
 import { partsOfSet } from '../../../db/parts.ts';
+import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
@@ -113,6 +114,26 @@ export const figureIn = (html: string, key: string): string =>
 /** The one-time mark of the form that posts to an address. */
 export const markIn = (html: string, action: string): string =>
   new RegExp(`action="${action}"[\\s\\S]*?name="mark" value="([^"]+)"`).exec(html)?.[1] ?? '';
+
+const unescaped = (text: string): string =>
+  text.replaceAll('&quot;', '"').replaceAll('&#39;', "'").replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&');
+
+/** What the forms of a page list as worked out otherwise, each as the page sends it: the whole list first. */
+export const listsIn = (html: string): string[] =>
+  [...html.matchAll(/name="listed" value="([^"]*)"/g)].map(([, text = '']) => unescaped(text)).sort((a, b) => b.length - a.length);
+
+/** Accepts all that the page of a routing lists, as its button does. */
+export async function acceptListed({ get, post, db }: Bench, routingId: number): ReturnType<typeof send> {
+  const [listed = '[]'] = listsIn((await get(`/routings/${routingId}`)).body);
+  return post(`/routings/${routingId}/accept`, { rev: String((await routing(db, routingId)).rev), listed });
+}
+
+/** Marks an operation done from its own page, as it stands there. */
+export async function markDoneOn({ get, post }: Bench, id: number, form: Readonly<Record<string, string>> = {}): ReturnType<typeof send> {
+  const html = (await get(`/operations/${id}`)).body;
+  const own = html.slice(html.indexOf('id="measured"'));
+  return post(`/operations/${id}/done`, { rev: /name="rev" value="(\d+)"/.exec(own)?.[1] ?? '', listed: listsIn(own)[0] ?? '', ...form });
+}
 
 /** Nothing on a page may look like a mistake of ours. */
 export const blemish = /undefined|NaN|\[object|href=""/;

@@ -6,7 +6,7 @@ import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { NOW } from '../app-for-tests.ts';
-import { type Bench, blemish, firstStory } from './bench.ts';
+import { type Bench, blemish, firstStory, markDoneOn } from './bench.ts';
 
 const ANEW = 'another blank: choose the blank anew';
 /** derived: new outside 24 ÷ 8 = 3.0000; (3.0000 − 2.9000) ÷ 2 = 0.0500 */
@@ -35,7 +35,7 @@ const blankWaits = async ({ db, first }: Bench): Promise<string[]> =>
 describe('a spare whose old root was measured too small for the new wheel', () => {
   it('holds up whatever goes to lathe or mill with it, and says why in figures', async () => {
     const bench = await withMandrel(await firstStory());
-    const { first, second, db, line, post } = bench;
+    const { first, second, db, line } = bench;
     expect(await blankWaits(bench)).toEqual([]);
     await measureRoot(bench, '2.90');
     const all = await operationsOf(db, first);
@@ -54,8 +54,7 @@ describe('a spare whose old root was measured too small for the new wheel', () =
       expect((await line(first, key)).waits).not.toContainEqual({ for: 'blank', why: WHY });
     expect((await operationsOf(db, second)).flatMap(({ waits }) => waits).filter((wait) => wait.for === 'blank')).toEqual([]);
     for (const key of ['count', 'file-test', 'sound', 'lay-out', 'prove-mandrel']) {
-      const { id, rev } = await line(first, key);
-      await post(`/operations/${id}/done`, { rev: String(rev) });
+      await markDoneOn(bench, (await line(first, key)).id);
     }
     expect(await line(first, 'mount')).toMatchObject({ state: 'waiting', waits: [{ for: 'blank', why: WHY }] });
     expect((await line(first, 'sound')).verdict).toContain('The old gaps stay');
@@ -141,8 +140,7 @@ describe('the old root is named by where it is from', () => {
     const walls = Object.fromEntries([1, 2, 3, 4, 5, 6].map((place) => [`wall${place}`, place === 3 ? '0.825' : '0.83']));
     expect((await post(`/drawer/${spare31}/walls`, { ...walls, readOn: today, instrument: '' })).statusCode).toBe(303);
     expect((await routing(db, first)).blank_fails).toBe(WHY);
-    const { id, rev } = await line(first, 'sound');
-    const done = await post(`/operations/${id}/done`, { rev: String(rev) });
+    const done = await markDoneOn(bench, (await line(first, 'sound')).id);
     expect(done.cookies.map(({ value }) => decodeURIComponent(decodeURIComponent(value))).join()).not.toContain('Not measured: Old root');
     expect((await line(first, 'sound')).figures.find(({ key }) => key === 'oldRoot')?.figure.name).toBe('Old root, measured');
   });

@@ -1,13 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { saveRow } from '../../../db/changes.ts';
-import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { ratio } from '../../../lib/values/ratio.ts';
 import { NOW } from '../app-for-tests.ts';
 import { textOf } from '../machines/read-page.ts';
-import { type Bench, figureIn, firstStory } from './bench.ts';
+import { acceptListed, type Bench, figureIn, firstStory } from './bench.ts';
 
 const NO_5 = {
   kind: 'cutter',
@@ -29,10 +28,10 @@ const HERE = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kep
 const keysOn = (html: string): string[] => [...html.matchAll(/data-figure="([^"]+)"/g)].map(([, key]) => key ?? '');
 
 /** The right cutter came in, its figures were accepted, and it has left the shop again. */
-async function cutterCameAndWent({ db, first, post }: Bench): Promise<void> {
-  const tool = await addTool(db, { ...HERE, name: 'No. 5', details: NO_5 });
-  await post(`/routings/${first}/accept`, { rev: String((await routing(db, first)).rev), keys: 'all' });
-  await saveRow(db, 'tool', tool.id, tool.rev, { gone_on: NOW });
+async function cutterCameAndWent(bench: Bench): Promise<void> {
+  const tool = await addTool(bench.db, { ...HERE, name: 'No. 5', details: NO_5 });
+  await acceptListed(bench, bench.first);
+  await saveRow(bench.db, 'tool', tool.id, tool.rev, { gone_on: NOW });
 }
 
 describe('figures that nobody needs any more', () => {
@@ -52,7 +51,7 @@ describe('figures that nobody needs any more', () => {
       expect(large).toContain('of 2');
       expect(large).not.toContain('no longer needed');
     }
-    await bench.post(`/routings/${bench.first}/accept`, { rev: String((await routing(bench.db, bench.first)).rev), keys: 'all' });
+    await acceptListed(bench, bench.first);
     expect(keysOn((await bench.get(`/operations/${id}`)).body)).not.toContain('feed');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { operation, operationsOf } from '../../../db/operations.ts';
 import { routing } from '../../../db/routings.ts';
-import { blemish, figureIn, firstStory, markIn } from './bench.ts';
+import { acceptListed, blemish, figureIn, firstStory, listsIn, markIn } from './bench.ts';
 
 describe('an operation on its page', () => {
   it('shows its figures by their labels, where it is done and what it waits for', async () => {
@@ -29,7 +29,8 @@ describe('an operation on its page', () => {
   });
 
   it('what was measured feeds what comes after: was and now until accepted', async () => {
-    const { first, db, line, get, post } = await firstStory();
+    const bench = await firstStory();
+    const { first, db, line, get, post } = bench;
     const [blank, touch] = [await line(first, 'blank'), await line(first, 'touch')];
     const saved = await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.996' });
     expect(saved.statusCode).toBe(303);
@@ -47,13 +48,13 @@ describe('an operation on its page', () => {
       (
         await post(`/routings/${first}/accept`, {
           rev: String((await routing(db, first)).rev),
-          keys: 'touch/depth',
+          listed: JSON.stringify([['touch/depth', 'Depth to dial from touching', '0.2686 in']]),
           back: `/operations/${touch.id}`,
         })
       ).headers.location,
     ).toBe(`/operations/${touch.id}`);
     expect((await get(`/operations/${touch.id}`)).body).not.toContain('<s class="was">0.2706 in</s>');
-    await post(`/routings/${first}/accept`, { rev: String((await routing(db, first)).rev), keys: 'all' });
+    await acceptListed(bench, first);
     expect((await routing(db, first)).stale).toBe(0);
   });
 
@@ -69,8 +70,9 @@ describe('an operation on its page', () => {
     expect(section.slice(0, list)).toContain('<s class="was">0.2706 in</s> <b>0.2686 in</b>');
     const hidden = (name: string) =>
       new RegExp(`name="${name}" value="([^"]*)"`).exec(section.slice(section.indexOf('/accept"')))?.[1] ?? '';
-    const form = { rev: hidden('rev'), keys: hidden('keys'), back: `/parts/${part22}` };
-    expect(form.keys.split('|').length).toBeGreaterThan(1);
+    const [listed = ''] = listsIn(section);
+    const form = { rev: hidden('rev'), listed, back: `/parts/${part22}` };
+    expect(JSON.parse(listed).length).toBeGreaterThan(1);
     expect((await post(`/routings/${first}/accept`, form)).headers.location).toBe(`/parts/${part22}`);
     expect((await routing(db, first)).stale).toBe(0);
     expect((await get(`/parts/${part22}`)).body).not.toContain('Accept all');
@@ -85,7 +87,8 @@ describe('an operation on its page', () => {
     const blank = await line(first, 'blank');
     await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '2.996' });
     const touch = await line(first, 'touch');
-    expect((await post(`/operations/${touch.id}/done`, { rev: String(touch.rev), minutes: '5' })).statusCode).toBe(303);
+    const [listed = ''] = listsIn((await get(`/operations/${touch.id}`)).body);
+    expect((await post(`/operations/${touch.id}/done`, { rev: String(touch.rev), minutes: '5', listed })).statusCode).toBe(303);
     const page = (await get(`/operations/${touch.id}`)).body;
     // derived, as above: 0.2686 from the blank as measured, 0.2706 as first printed
     expect(figureIn(page, 'depth')).toBe('0.2686');
@@ -251,7 +254,7 @@ describe('an operation on its page', () => {
   it('changes to what is not there are 404, and change nothing', async () => {
     const { post, get } = await firstStory();
     expect((await post('/operations/999999/done', { rev: '1' })).statusCode).toBe(404);
-    expect((await post('/routings/999999/accept', { keys: 'all' })).statusCode).toBe(404);
+    expect((await post('/routings/999999/accept', { listed: '[]' })).statusCode).toBe(404);
     expect((await get('/operations/1/at-machine?step=abc')).statusCode).toBeLessThan(400);
   });
 

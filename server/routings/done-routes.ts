@@ -1,0 +1,115 @@
+import { acceptChanges, asListed, type Listed, ListOvertaken } from '../../db/accept-changes.ts';
+import { rowOf } from '../../db/changes.ts';
+import { type MeasuredNow, markDone } from '../../db/operations.ts';
+import type { Changed } from '../../db/replan.ts';
+import { ticksOf } from '../../db/ticks.ts';
+import { to } from '../addresses.ts';
+import { confirmView } from '../forms/confirm-view.ts';
+import type { Typed } from '../forms/form.ts';
+import { formMark } from '../once.ts';
+import type { HiddenView } from '../page.ts';
+import { passesOf } from '../sheets/passes.ts';
+import { type Result, show, type Visit } from '../visit.ts';
+import { listedAgain, overtakenPage, sentListed } from './listed.ts';
+import { notMeasured } from './measured.ts';
+import { type Ask, withMeasured } from './measured-routes.ts';
+import { revOf } from './operation-view.ts';
+import { figuresChanged, operationHead, type Work } from './work.ts';
+
+/** What has come up since the page was shown was not on it: there it stood as printed. */
+const withUnlisted = (own: readonly Changed[], listed: readonly Listed[]): readonly Listed[] => [
+  ...listed,
+  ...own.filter(({ key }) => !listed.some((one) => one.key === key)).map(({ key, name, was }) => ({ key, name, now: was })),
+];
+
+/**
+ * An operation that is marked done was cut by the figures that its page showed, those of today where they differ from those printed: so
+ * they are taken in before it is closed, and the record is true. Gives the operation's revision, and what was taken in words.
+ */
+async function takeToday(visit: Visit, work: Work): Promise<{ rev: number; says: string }> {
+  const [{ line }, own] = [work, figuresChanged(work)];
+  if (own.length === 0) return { rev: line.rev, says: '' };
+  await acceptChanges(visit.db, line.routing_id, own, visit.now);
+  const told = own.filter(({ was, now }) => was !== '' && now !== '').map(({ name, was, now }) => `${name} ${now}, no longer ${was}`);
+  const says = told.length === 0 ? '' : `Kept as cut by the figures of today: ${told.join('; ')}.`;
+  return { rev: (await rowOf(visit.db, 'operation', line.id)).rev, says };
+}
+
+const typedAgain = (typed: Typed): HiddenView[] => Object.entries(typed).map(([name, value]) => ({ name, value }));
+
+/** The figures moved while it was cut: both are shown, with all that was typed, and nothing is written yet. Null when none did. */
+function overtakenMeanwhile(visit: Visit, work: Work, typed: Typed): Result | null {
+  const listed = withUnlisted(figuresChanged(work), sentListed(visit));
+  try {
+    asListed(figuresChanged(work), listed);
+    return null;
+  } catch (error) {
+    if (!(error instanceof ListOvertaken)) throw error;
+    return overtakenPage(listed, error, {
+      head: operationHead(work, 'Worked out otherwise meanwhile'),
+      says: 'It is not marked done yet. If it was cut by what your page said, go back and type that over the figure first.',
+      action: to.operationDone(work.line.id),
+      act: 'Mark it done by what it is now',
+      hidden: [revOf(work.line), ...typedAgain(typed), tickedAgain(visit)],
+      back: { says: 'Back to the operation', href: to.operation(work.line.id) },
+    });
+  }
+}
+
+/** The count of teeth that was answered for already. */
+const tickedAgain = ({ body }: Visit): HiddenView => ({ name: 'ticked', value: typeof body['ticked'] === 'string' ? body['ticked'] : '' });
+
+/** A reading whose figure is no length any more is kept as a reading alone. */
+const stillAnswering = ({ now }: Work, readings: readonly MeasuredNow[]): MeasuredNow[] =>
+  readings.map((one) => {
+    const figure = one.figure === null ? undefined : now?.figures[one.figure];
+    return figure && !('length' in figure.value) ? { ...one, figure: null } : one;
+  });
+
+/** Counted tooth by tooth and not through: asked once more before it is done, with all that was typed. None ticked: the count was not used. */
+const askWhenHalfCounted: Ask = async (visit, { line, part: own }, typed) => {
+  const [pass] = own.stored ? passesOf([line], own.stored.gear.teeth) : [];
+  if (!pass) return null;
+  const ticked = (await ticksOf(visit.db, line.id)).length;
+  if (ticked === 0 || ticked >= pass.marks || visit.body['ticked'] === String(ticked)) return null;
+  const back = { says: line.title, href: to.operation(line.id) };
+  const view = confirmView({
+    id: 'half-counted',
+    title: `Done with ${ticked} of ${pass.marks} ticked?`,
+    place: 'Machines',
+    back,
+    says: `On the count of teeth ${ticked} of ${pass.marks} are ticked off. Look that every space is cut before the work leaves the head.`,
+    action: to.operationDone(line.id),
+    act: 'All are cut: mark it done',
+    keep: { says: 'Not yet: count on', href: to.teeth(line.id) },
+  });
+  return show('confirm', {
+    ...view,
+    form: {
+      ...view.form,
+      hidden: [revOf(line), ...typedAgain(typed), listedAgain(visit), { name: 'ticked', value: String(ticked) }, formMark()],
+    },
+  });
+};
+
+const askBeforeDone: Ask = async (visit, work, typed) => overtakenMeanwhile(visit, work, typed) ?? askWhenHalfCounted(visit, work, typed);
+
+/** Done, with what was measured. */
+export const done = (visit: Visit): Promise<Result> =>
+  withMeasured(
+    visit,
+    to.operationDone,
+    async (work, readings, minutes) => {
+      const { line } = work;
+      const { rev, says } = await takeToday(visit, work);
+      await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: stillAnswering(work, readings) });
+      return ['Done.', says, notMeasured(line, readings, work.now)].filter((part) => part !== '').join(' ');
+    },
+    ({ today, at }) => {
+      const next = today.lines.slice(at + 1).find(({ state }) => state !== 'done' && state !== 'struck out');
+      return next
+        ? { says: `Next: ${next.title}`, href: to.operation(next.id) }
+        : { says: 'The whole routing', href: to.routing(today.lines[0]?.routing_id ?? 0) };
+    },
+    askBeforeDone,
+  );
