@@ -36,9 +36,8 @@ const partRow =
   (part: PartLine): RowView => ({
     id: `part-${part.id}`,
     cells: [
-      linkCell(part.name, to.part(part.id)),
+      linkCell(`${part.mark} · ${part.name}`, to.part(part.id)),
       stateCell(partState(part)),
-      cell(part.mark),
       cell(part.stored ? gearWords(part.stored.gear) : part.material || '–'),
       cell(assemblyPath(assemblies, part.assembly_id)),
     ],
@@ -46,7 +45,7 @@ const partRow =
 
 const partsTable = ({ parts, assemblies }: MachineShown): TableView => ({
   title: '',
-  heads: heads(['Part', 'name'], ['State', 'state'], ['Mark', 'words'], ['What', 'words'], ['Assembly', 'words']),
+  heads: heads(['Part', 'name'], ['State', 'state'], ['What', 'words'], ['Assembly', 'words']),
   rows: parts.rows.map(partRow(assemblies)),
   empty: 'No part is on record yet.',
 });
