@@ -159,6 +159,12 @@ function chosenOf(bench: Bench, given: readonly Given[]): Chosen[] {
   });
 }
 
+/** A spare that only lacks a measurement is no spare that fails. */
+const noneSays = ({ judged }: Bench): string =>
+  judged.some((row) => row.some((one) => one.verdict === 'measure first'))
+    ? 'No spare becomes any of them yet: measure those that are large enough.'
+    : 'No spare becomes any of them.';
+
 /**
  * Which spare becomes which missing wheel, over all of them at once and exactly, in this order: most missing wheels made; most ratios
  * brought back; fewest originals cut; least metal removed; among like wheels the best kept; then the lowest count and id. With forced
@@ -175,7 +181,7 @@ export function chooseBlanks(asked: ChoiceAsked): BlankChoice {
   const chosen = chosenOf(bench, given);
   const notMade = bench.missing.filter((wanted) => !chosen.some((one) => one.wanted === wanted));
   const broken = breaks ? RULE_SAYS[breaks](free.score, score) : 'as good as any other choice';
-  const plain = chosen.length === 0 ? 'No spare becomes any of them.' : `${chosen.map(pairWords).join('; ')}.`;
+  const plain = chosen.length === 0 ? noneSays(bench) : `${chosen.map(pairWords).join('; ')}.`;
   const says = forced.length === 0 ? plain : saysForced(bench, forced, given, free.given, broken);
   return { chosen, notMade, score, breaks, says };
 }

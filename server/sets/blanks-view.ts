@@ -103,15 +103,29 @@ const isFirst = ({ key }: FigureView): boolean => FIRST.some((name) => key.endsW
 const saysOf = ({ spare, judged }: Chosen, elsewhere: Shown['elsewhere']): string =>
   `${shortWords(spare, judged)}${elsewhere(spare.id) ? ` ${spare.name} lies outside the drawer of this set.` : ''}`;
 
+/** The spares that lack only a measurement. */
+const toMeasure = (wanted: Wanted, { spares, cleanUp }: Shown): readonly SpareWheel[] =>
+  spares.filter((spare) => heldAgainst(wanted, spare, cleanUp).state === WORDS['measure first']);
+
+/** What is said of a wheel that nothing was chosen for. */
+function unfilledWords({ gear }: Wanted, measure: readonly SpareWheel[]): { title: string; says: string } {
+  const ways = 'Stock, ring and hub, or sending it out: the page of the part holds the ways.';
+  if (measure.length === 0) return { title: `${gear.teeth} teeth: no spare serves`, says: ways };
+  const names = measure.map(({ name }) => name).join('; ');
+  return { title: `${gear.teeth} teeth: measure a spare first`, says: `Large enough, but not yet measured: ${names}. ${ways}` };
+}
+
 /** One missing wheel. at: its place among them. */
-export function blankView(wanted: Wanted, at: number, { choice, spares, cleanUp, elsewhere }: Shown): BlankView {
+export function blankView(wanted: Wanted, at: number, shown: Shown): BlankView {
+  const { choice, spares, cleanUp, elsewhere } = shown;
   const chosen = choice?.chosen.find((one) => one.wanted.id === wanted.id);
   const drawn = chosen && at < MOST_DRAWN ? recutOf(chosen, cleanUp, `blank-${wanted.id}`) : null;
   const figures = drawn?.figures ?? [];
   return {
     id: `blank-${wanted.id}`,
-    title: chosen ? `${wanted.gear.teeth} teeth from ${chosen.spare.gear.teeth}` : `${wanted.gear.teeth} teeth: no spare serves`,
-    says: chosen ? saysOf(chosen, elsewhere) : 'Stock, ring and hub, or sending it out: the page of the part holds the ways.',
+    ...(chosen
+      ? { title: `${wanted.gear.teeth} teeth from ${chosen.spare.gear.teeth}`, says: saysOf(chosen, elsewhere) }
+      : unfilledWords(wanted, toMeasure(wanted, shown))),
     drawing: drawn?.drawing ?? null,
     figures: figures.filter(isFirst),
     more: figures.filter((figure) => !isFirst(figure)),

@@ -256,7 +256,10 @@ describe('the two lines of a set', () => {
   it('wheels never measured are doubtful, and no blank is promised from them', async () => {
     const { set } = await storyOne(shop, { ...SET, body: 'unknown', hardness: 'not tried' });
     const html = await bodyOf(set);
-    expect(textOf(sectionOf(html, 'blanks'))).toContain('No spare becomes any of them.');
+    expect(textOf(sectionOf(html, 'blanks'))).toContain('No spare becomes any of them yet: measure those that are large enough.');
+    expect(textOf(html)).toMatch(
+      /28 teeth: measure a spare first Large enough, but not yet measured: 34T, drawer \d+; 46T, drawer \d+\. Stock/,
+    );
     expect(html).not.toContain('name="choices"');
     const [, state, , , mind] = rowsOf(sectionOf(html, 'wheels')).find(([, word]) => word?.startsWith('spare')) ?? [];
     expect([state, mind]).toEqual(['spare, not all measured', 'over; to be measured: where the metal is, file test']);
