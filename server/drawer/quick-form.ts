@@ -2,7 +2,7 @@ import { readDrawer } from '../../lib/blanks/read-drawer.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { type Read, read, unread } from '../../lib/values/read.ts';
 import { type Field, readField, wordsField } from '../forms/field.ts';
-import { patternFields } from '../forms/gear-form.ts';
+import { openPatternFields } from '../forms/gear-form.ts';
 import { keptField, materialField } from './forms.ts';
 
 /** Every piece that cannot be read is named, and what could be read is not lost with it: the line comes back as typed. */
@@ -21,7 +21,7 @@ const wheelsField: Field<readonly number[]> = readField({
 /** Loose wheels by one line, with what they have in common. */
 export const quickFields = (unit: LengthUnit) => ({
   wheels: wheelsField,
-  ...patternFields(unit),
+  ...openPatternFields(unit),
   trust: wordsField({ label: 'Trust', words: ['unknown', 'original', 'replacement'] as const }),
   material: materialField,
   keptIn: keptField,

@@ -6,7 +6,7 @@ import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { counted } from '../cells.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
-import { formsOf, gearOf, patternProblems, unitSent } from '../forms/gear-form.ts';
+import { formsOf, gearOf, patternProblems, pitchProblems, unitSent } from '../forms/gear-form.ts';
 import { typedOfPattern } from '../forms/gear-typed.ts';
 import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
@@ -84,7 +84,7 @@ export async function askQuick(visit: Visit): Promise<Result> {
 export async function addQuick(visit: Visit): Promise<Result> {
   const unit = unitSent(visit.body);
   const read = readForm(visit.body, quickFields(unit));
-  const problems: Problems = read.ok ? patternProblems(read.value) : read.problems;
+  const problems: Problems = { ...pitchProblems(read.typed), ...(read.ok ? patternProblems(read.value) : read.problems) };
   if (!read.ok || Object.keys(problems).length > 0) return show('drawer/form', quickView({ unit, typed: read.typed, problems }), 422);
   const { wheels, trust, material, keptIn } = read.value;
   const common = { kind: 'wheel', name: '', trust, material, kept_in: keptIn, condition: '', hardness: 'not tried', notes: '' } as const;

@@ -127,7 +127,7 @@ const QUICK =
 function quickGroups({ unit, typed, problems }: Asked): FieldGroup[] {
   const fields = quickFields(unit);
   const group = (legend: string, names: readonly string[]) => fieldGroup(legend, fields, typed, problems, names);
-  const [teeth, ...others] = gearGroups(typed, problems, unit, false);
+  const [teeth, ...others] = gearGroups(typed, problems, unit, 'wheels');
   const common = others.map((each) => ({ ...each, folded: each.fields.every((field) => field.problem === '') }));
   return [
     group('The wheels', ['wheels']),

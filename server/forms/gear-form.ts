@@ -1,5 +1,6 @@
+import type { AnyGear } from '../../db/gears.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import type { Body, Bore, Gear, Opening, Recess, ToothSystem } from '../../lib/gears/gear.ts';
+import type { Body, Bore, Gear, Hand, Opening, Recess, ToothSystem } from '../../lib/gears/gear.ts';
 import { readPitch } from '../../lib/gears/pitch.ts';
 import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
 import { systemByKey } from '../../lib/gears/systems.ts';
@@ -10,7 +11,7 @@ import { inches, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
 import { boreFields, boreOf, boreProblems, formsOfBore, sizeField } from './bore-form.ts';
-import { angleField, choiceField, countField, numberField, optional, readField } from './field.ts';
+import { angleField, choiceField, countField, numberField, optional, readField, tickField } from './field.ts';
 import { type FormRead, type Problems, readForm, type Typed, type ValuesOf } from './form.ts';
 import { ringField } from './ring-field.ts';
 
@@ -56,18 +57,40 @@ export const patternFields = (unit: LengthUnit) => {
   };
 };
 
+/** The same where the teeth may be counted and the pitch not known yet. */
+export const openPatternFields = (unit: LengthUnit) => {
+  const pattern = patternFields(unit);
+  return {
+    ...pattern,
+    pitch: optional(pattern.pitch),
+    notKnown: tickField({ label: 'Pitch not known yet', hint: 'Only the teeth are counted: it is identified afterwards' }),
+  };
+};
+
+const HANDS: readonly (readonly [Hand, string])[] = [
+  ['right', 'right hand: the teeth climb to the right'],
+  ['left', 'left hand: they climb to the left'],
+];
+
 export const gearFields = (unit: LengthUnit) => ({
   teeth: countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' }),
-  ...patternFields(unit),
+  ...openPatternFields(unit),
+  helix: optional(
+    angleField({ label: 'Helix angle', hint: 'At the pitch circle; straight teeth: empty', limits: { least: 0.5, most: 60 } }),
+  ),
+  hand: optional(choiceField({ label: 'Hand', hint: 'Of helical teeth only', choices: HANDS })),
 });
 
 type GearFields = ReturnType<typeof gearFields>;
 export type PatternValues = ValuesOf<ReturnType<typeof patternFields>>;
 export type GearValues = ValuesOf<GearFields>;
+type Untoothed = Omit<PatternValues, 'pitch'>;
+/** A wheel's form, or the form of many: that one asks for no helix. */
+type OpenValues = Untoothed & Pick<GearValues, 'teeth' | 'pitch'> & Partial<Pick<GearValues, 'helix' | 'hand'>>;
 
-const typedAngle = ({ angle }: PatternValues): Angle | null => angle;
+const typedAngle = ({ angle }: Untoothed): Angle | null => angle;
 
-function systemOf(values: PatternValues): ToothSystem {
+function systemOf(values: Untoothed): ToothSystem {
   const base = systemByKey(values.system)?.system ?? PLAIN_BASE;
   const [angle, addendum, dedendum] = [
     typedAngle(values) ?? base.angle,
@@ -80,7 +103,7 @@ function systemOf(values: PatternValues): ToothSystem {
   return { ...base, name, angle, addendum, dedendum };
 }
 
-function bodyOf({ body, recesses, openings }: PatternValues): Body {
+function bodyOf({ body, recesses, openings }: Untoothed): Body {
   if (body === 'unknown') return { known: false };
   if (body === 'solid') return { known: true, recesses: [], openings: [] };
   const ends = (ring: (typeof recesses)[number] | (typeof openings)[number]) => ({ inner: ring.inner.length, outer: ring.outer.length });
@@ -101,11 +124,17 @@ export const patternOf = (values: PatternValues): Omit<Gear, 'teeth'> => ({
   body: bodyOf(values),
 });
 
-/** The wheel that was typed. */
-export const gearOf = (values: GearValues): Gear => ({ teeth: values.teeth, ...patternOf(values) });
+const helixOf = ({ helix = null, hand = null }: Pick<OpenValues, 'helix' | 'hand'>): Gear['helix'] =>
+  helix !== null && hand !== null ? { angle: helix, hand } : null;
+
+/** The wheel that was typed: where its pitch is not known yet, no more of it than its count and its body. */
+export function gearOf({ teeth, pitch, ...values }: OpenValues): AnyGear {
+  if (pitch) return { teeth, ...patternOf({ ...values, pitch }), helix: helixOf(values) };
+  return { teeth, pitch, face: values.face?.length ?? null, bore: boreOf(values), body: bodyOf(values) };
+}
 
 /** How its lengths were typed. */
-export function formsOf(values: PatternValues): GearForms {
+export function formsOf(values: Untoothed): GearForms {
   const face = values.face ? { face: values.face.form } : {};
   const rings = (name: string, all: readonly { readonly inner: TypedLength; readonly outer: TypedLength }[]) =>
     all.flatMap(({ inner, outer }, at) => [[`${name} ${at} inner`, inner.form] as const, [`${name} ${at} outer`, outer.form] as const]);
@@ -117,7 +146,7 @@ export function formsOf(values: PatternValues): GearForms {
 }
 
 /** What is wrong between fields that are each right by themselves. */
-export function patternProblems(values: PatternValues): Problems {
+export function patternProblems(values: Untoothed): Problems {
   const { body, recesses, openings, system } = values;
   const problems: Record<string, string> = { ...boreProblems(values) };
   if (body === 'hollow' && recesses.length + openings.length === 0) problems['body'] = 'Type a recess or a ring of holes, or choose solid.';
@@ -128,10 +157,17 @@ export function patternProblems(values: PatternValues): Problems {
   return problems;
 }
 
+/** A pitch, or that it is not known: one of the two, and not both. */
+export function pitchProblems(typed: Typed): Problems {
+  const [given, unknown] = [(typed['pitch'] ?? '').trim() !== '', typed['notKnown'] === 'yes'];
+  if (given && unknown) return { notKnown: 'A pitch is typed above: empty that box, or take this tick away.' };
+  return given || unknown ? {} : { pitch: 'This box is empty. Type the pitch, or tick that it is not known yet.' };
+}
+
 /** What cannot be about a whole wheel, by the field at fault: the bore lies inside the roots, the recesses inside the tips. */
 export function wheelFaults(gear: Gear): Problems {
   try {
-    const tooth = checkedTooth(gear);
+    const tooth = checkedTooth({ ...gear, helix: null });
     const [root, outside] = [ofUnit(rootDiameter(tooth), tooth.unit), ofUnit(outsideDiameter(tooth), tooth.unit)];
     const rings = gear.body.known ? [...gear.body.recesses, ...gear.body.openings] : [];
     return {
@@ -152,19 +188,22 @@ function bottomOf(bore: Bore | null): number {
 
 /** What is wrong between the fields of a wheel, and with the wheel that they make. */
 export function gearProblems(values: GearValues): Problems {
-  const between = patternProblems(values);
-  return Object.keys(between).length > 0 ? between : wheelFaults(gearOf(values));
+  const hand: Problems = values.helix !== null && values.hand === null ? { hand: 'Choose the hand of the helix.' } : {};
+  const between = { ...patternProblems(values), ...hand };
+  const gear = gearOf(values);
+  return Object.keys(between).length > 0 || gear.pitch === null ? between : wheelFaults(gear);
 }
 
 type WheelRead =
-  | { readonly ok: true; readonly gear: Gear; readonly forms: GearForms; readonly typed: Typed }
+  | { readonly ok: true; readonly gear: AnyGear; readonly forms: GearForms; readonly typed: Typed }
   | { readonly ok: false; readonly problems: Problems; readonly typed: Typed };
 
 /** Reads a whole wheel out of what was sent, problems between fields among them. */
 export function readGear(sent: unknown, unit: LengthUnit): WheelRead {
   const read: FormRead<GearFields> = readForm(sent, gearFields(unit));
-  if (!read.ok) return read;
-  const problems = gearProblems(read.value);
+  const pitch = pitchProblems(read.typed);
+  if (!read.ok) return { ...read, problems: { ...pitch, ...read.problems } };
+  const problems = { ...pitch, ...gearProblems(read.value) };
   if (Object.keys(problems).length > 0) return { ok: false, problems, typed: read.typed };
   return { ok: true, gear: gearOf(read.value), forms: formsOf(read.value), typed: read.typed };
 }

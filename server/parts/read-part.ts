@@ -1,5 +1,5 @@
 import { addAssembly } from '../../db/assemblies.ts';
-import type { Gear } from '../../lib/gears/gear.ts';
+import type { AnyGear } from '../../db/gears.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { type GearForms, readGear } from '../forms/gear-form.ts';
@@ -13,7 +13,7 @@ export type PartRead = {
   readonly setId: number | null;
   readonly material: string;
   readonly notes: string;
-  readonly wheel: { readonly gear: Gear; readonly forms: GearForms } | null;
+  readonly wheel: { readonly gear: AnyGear; readonly forms: GearForms } | null;
 };
 type Read =
   | { readonly ok: true; readonly part: PartRead; readonly typed: Typed }

@@ -97,7 +97,7 @@ export function newSetGroups(all: readonly Row<'assembly'>[], unit: LengthUnit, 
   const where = all.length === 0 ? ['newAssembly'] : ['assembly', 'newAssembly'];
   return [
     fieldGroup('', { ...nameFields, ...whereFields(all) }, typed, problems, ['name', 'sets', ...where]),
-    ...gearGroups(typed, problems, unit, false),
+    ...gearGroups(typed, problems, unit, 'pattern'),
     linesGroup(typed, problems),
     fieldGroup('', notesFields, typed, problems),
   ];
@@ -105,7 +105,7 @@ export function newSetGroups(all: readonly Row<'assembly'>[], unit: LengthUnit, 
 
 export const editSetGroups = (unit: LengthUnit, typed: Typed, problems: Problems): FieldGroup[] => [
   fieldGroup('', nameFields, typed, problems),
-  ...gearGroups(typed, problems, unit, false).map((group, at) =>
+  ...gearGroups(typed, problems, unit, 'pattern').map((group, at) =>
     at === 0 ? { ...group, hint: 'Wheels that still stand as the pattern had them follow it; those changed by themselves stay.' } : group,
   ),
   {

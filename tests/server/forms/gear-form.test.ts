@@ -101,4 +101,26 @@ describe('the form of a wheel', () => {
     ['a diameter of no form', { bore: '' }, 'bore'],
     ['a script', { face: '<script>' }, 'face'],
   ])('refuses %s beside its field', (_, sent, at) => expect(Object.keys(problemsOf(sent))).toEqual([at]));
+
+  it('takes a wheel whose pitch is not known yet, and gives it back so', () => {
+    const sent = { ...SPLINED, pitch: '', notKnown: 'yes' };
+    const { gear, forms, typed } = read(sent);
+    expect(gear).toMatchObject({ teeth: 31, pitch: null, face: 22_225_000 });
+    expect(Object.keys(gear).sort()).toEqual(['body', 'bore', 'face', 'pitch', 'teeth']);
+    expect(typedOfGear({ gear, forms }, 'in')).toMatchObject({ ...typed, angle: '', addendum: '', dedendum: '' });
+  });
+
+  it('never takes a default for a pitch: one is typed, or it is said not to be known, and not both', () => {
+    expect(problemsOf({ pitch: '' })).toEqual({ pitch: 'This box is empty. Type the pitch, or tick that it is not known yet.' });
+    expect(problemsOf({ pitch: '', face: 'x' })).toHaveProperty('pitch');
+    expect(problemsOf({ notKnown: 'yes' })).toHaveProperty('notKnown');
+    expect(problemsOf({ pitch: '', notKnown: 'yes' })).toEqual({});
+  });
+
+  it('keeps the helix of a helical wheel, and asks for its hand', () => {
+    const { gear, forms } = read({ ...SPLINED, helix: '23.0625', hand: 'left' });
+    expect(gear).toMatchObject({ helix: { angle: 83_025_000, hand: 'left' } });
+    expect(typedOfGear({ gear, forms }, 'in')).toMatchObject({ helix: '23.0625', hand: 'left' });
+    expect(problemsOf({ helix: '23' })).toEqual({ hand: 'Choose the hand of the helix.' });
+  });
 });
