@@ -1,4 +1,5 @@
 import { to } from '../addresses.ts';
+import type { TitleCell } from '../page.ts';
 import { cutNothing } from '../routings/blank-words.ts';
 import type { Views } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
@@ -54,6 +55,14 @@ function factsTall({ common, differing }: Compared): number {
 const blankWillNotDo = ({ part, operations }: Work): string[] =>
   operations.some((one) => cutNothing(one) !== '') ? [`${part.mark}: cut nothing, choose the blank anew.`] : [];
 
+/** The machines that the parts are of: a cell each for one or two, their number beyond that. */
+function machineCells(works: readonly Work[]): TitleCell[] {
+  const names = [...new Set(works.map(machineName))];
+  return names.length > 2
+    ? [titleCell('Machines', `${names.length}, named by their marks`)]
+    : names.map((name) => titleCell('Machine', name));
+}
+
 export function setUpSheet(parts: readonly PartInSetUp[], printed: Printed): Views['sheets/set-up-sheet'] {
   const first = parts[0]?.work as Work;
   const says = compared(parts.map(({ work }) => setRows(work)));
@@ -63,7 +72,7 @@ export function setUpSheet(parts: readonly PartInSetUp[], printed: Printed): Vie
   const sides = shareOut(blocks, blockTall, LATER - top, LATER);
   const marks = parts.map(({ work }) => work.part.mark);
   const leadsTo = to.part(first.part.id);
-  const cells = [titleCell('Machine', machineName(first)), titleCell('Parts', marks.join(', '))];
+  const cells = [...machineCells(parts.map(({ work }) => work)), titleCell('Parts', marks.join(', '))];
   return {
     ...onSheet(`Set-up sheet ${marks.join(', ')}`, { says: marks[0] ?? '', href: leadsTo }),
     heading: `${parts.length} parts in one set-up`,
