@@ -1,7 +1,7 @@
 import { DomainError } from '../figure/domain-error.ts';
 import { checkWheels, countEach, type RatioCount } from './ratio-count.ts';
 import { lessWheels, oneOfEachThere, sortedWheels } from './wheel-lists.ts';
-import { type AfterOne, type Choice, type ReadyToCut, whichFirst } from './which-first.ts';
+import { type AfterOne, type Barred, type Choice, type ReadyToCut, whichFirst } from './which-first.ts';
 
 /** A missing wheel that is to be cut from a spare, which is then used up. */
 type PlannedRecut = { readonly make: number; readonly from: number };
@@ -14,6 +14,8 @@ export type WheelsAsked = {
   /** Missing wheels with no recut planned are taken as made from stock. */
   readonly plannedRecuts?: readonly PlannedRecut[];
   readonly canBeCutToday?: readonly ReadyToCut[];
+  /** Those that cannot be, as one whose blank was measured too small. */
+  readonly barredToday?: readonly Barred[];
 };
 
 export type MissingCost = {
@@ -44,7 +46,7 @@ const drawerAfter = (drawer: readonly number[], made: readonly number[], from: r
  * Example: 19 22 25 28 31 34 37 41 46 52 without 22 and 28: 1,350 complete, 476 today, 828 with either back.
  */
 export function costOfMissing(asked: WheelsAsked): MissingCost {
-  const { belongs, drawer, plannedRecuts = [], canBeCutToday = [] } = asked;
+  const { belongs, drawer, plannedRecuts = [], canBeCutToday = [], barredToday = [] } = asked;
   for (const wheels of [belongs, drawer]) checkWheels(wheels);
   const missing = lessWheels(belongs, drawer);
   const usedUp = sortedWheels(plannedRecuts.map(({ from }) => from));
@@ -72,7 +74,7 @@ export function costOfMissing(asked: WheelsAsked): MissingCost {
     oneOfEach: { complete, today, lost: complete.distinct - today.distinct },
     reallyThere: { today: reallyToday, allMade },
     afterEach,
-    first: whichFirst(afterEach, canBeCutToday),
+    first: whichFirst(afterEach, canBeCutToday, barredToday),
   };
 }
 

@@ -9,11 +9,11 @@ import { wheelsKey } from '../../lib/trains/ratio-count.ts';
 import { ratioMarks } from '../../lib/trains/ratio-marks.ts';
 import { type RatiosKey, ratiosAnswer } from '../../lib/trains/trains.sums.ts';
 import { lessWheels } from '../../lib/trains/wheel-lists.ts';
-import type { ReadyToCut } from '../../lib/trains/which-first.ts';
+import type { Barred, ReadyToCut } from '../../lib/trains/which-first.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
 import type { DrawingView } from '../page.ts';
 import { scaleOf } from '../sums/scale.ts';
-import { type Bench, isMissing, ofTheSet } from './bench.ts';
+import { type Bench, isMissing, ofTheSet, type Place } from './bench.ts';
 import { promisedIn } from './choice.ts';
 
 /** What the gaps of a set cost in ratios; or why that was not counted, in words. */
@@ -27,14 +27,25 @@ const COLUMNS = 328;
 const keptAnswers = remembered<Answer<RatiosKey>>();
 const keptScales = remembered<DrawingView>();
 
-/** Missing wheels whose right cutter is here, sharp, and fits an arbor. */
-function readyToCut({ places, shop: { cutters, arbors, convention } }: Bench): ReadyToCut[] {
-  const missing = places.filter(isMissing);
-  return missing.flatMap(({ gear }) => {
-    const { right } = chooseCutter({ gear, cutters, arbors, convention });
-    return right?.ready ? [{ teeth: gear.teeth, because: 'its cutter is owned' }] : [];
-  });
+/** Whether the right cutter of a wheel is here, sharp, and fits an arbor. */
+function hasCutter({ gear }: Place, { shop: { cutters, arbors, convention } }: Bench): boolean {
+  return chooseCutter({ gear, cutters, arbors, convention }).right?.ready ?? false;
 }
+
+/** Missing wheels that have a blank, as far as is known, and their cutter. One without either is not cut today. */
+function readyToCut(bench: Bench, choice: BlankChoice | null): ReadyToCut[] {
+  const none = new Set((choice?.notMade ?? []).map(({ id }) => id));
+  const cuttable = bench.places.filter((place) => isMissing(place) && hasCutter(place, bench));
+  const ready = cuttable.filter(({ id, blank_fails }) => !blank_fails && !none.has(id));
+  const because = ready.length < cuttable.length ? 'its blank and its cutter are here' : 'its cutter is owned';
+  return ready.map(({ gear }) => ({ teeth: gear.teeth, because }));
+}
+
+/** Missing wheels whose blank was found too small. */
+const barred = ({ places }: Bench): Barred[] =>
+  places.flatMap(({ gear: { teeth }, item_id, blank_fails }) =>
+    item_id === null && blank_fails ? [{ teeth, because: `the blank of the ${teeth} will not do` }] : [],
+  );
 
 /** What lies there and runs with the set; a wheel with broken teeth stands for nothing. */
 export const lyingThere = (bench: Bench): number[] =>
@@ -52,26 +63,38 @@ function askedOf(bench: Bench, choice: BlankChoice | null): WheelsAsked {
     .map(({ wanted, spare }) => ({ make: wanted.gear.teeth, from: spare.gear.teeth }));
   const promised = promisedIn(bench).map(({ place, wheel }) => ({ make: place.gear.teeth, from: wheel.spare.gear.teeth }));
   const plannedRecuts = [...promised, ...chosen].filter(({ make }) => missing.includes(make));
-  return { belongs, drawer, plannedRecuts, canBeCutToday: readyToCut(bench) };
+  return { belongs, drawer, plannedRecuts, canBeCutToday: readyToCut(bench, choice), barredToday: barred(bench) };
 }
 
-const keyOf = ({ belongs, drawer, plannedRecuts = [], canBeCutToday = [] }: WheelsAsked): string =>
+const keyOf = ({ belongs, drawer, plannedRecuts = [], canBeCutToday = [], barredToday = [] }: WheelsAsked): string =>
   [
     wheelsKey(belongs),
     wheelsKey(drawer),
     plannedRecuts.map(({ make, from }) => `${from}>${make}`).join(' '),
-    canBeCutToday.map(({ teeth }) => teeth).join(' '),
+    canBeCutToday.map(({ teeth, because }) => `${teeth} ${because}`).join(),
+    barredToday.map(({ because }) => because).join(' '),
   ].join('|');
 
-/** A wheel that is cut from a spare of another drawer is no stock: the table says where it comes from. */
-function sayElsewhere(answer: Answer<RatiosKey>, bench: Bench, choice: BlankChoice | null): Answer<RatiosKey> {
+/** What stands under "cut from", where a spare is not simply one of this drawer: by the teeth of the wheel that is made. */
+function cutFrom(bench: Bench, choice: BlankChoice | null): ReadonlyMap<number, string> {
   const others = new Set(bench.elsewhere.map(({ item }) => item.id));
-  const from = new Map((choice?.chosen ?? []).filter(({ spare }) => others.has(spare.id)).map((one) => [one.wanted.gear.teeth, one.spare]));
+  const elsewhere = (choice?.chosen ?? []).filter(({ spare }) => others.has(spare.id));
+  return new Map([
+    ...elsewhere.map(({ wanted, spare }) => [wanted.gear.teeth, `${spare.gear.teeth}, another drawer`] as const),
+    ...promisedIn(bench)
+      .filter(({ place }) => place.blank_fails)
+      .map(({ place, wheel }) => [place.gear.teeth, `${wheel.spare.gear.teeth}, which will not do`] as const),
+  ]);
+}
+
+/** A wheel that is cut from a spare of another drawer is no stock, and one that will not do makes no wheel: the table says so. */
+function sayFrom(answer: Answer<RatiosKey>, bench: Bench, choice: BlankChoice | null): Answer<RatiosKey> {
+  const from = cutFrom(bench, choice);
   const tables = (answer.tables ?? []).map((table) => ({
     ...table,
     rows: table.rows.map(([made, by, ...rest]) => {
-      const spare = typeof made === 'object' && 'count' in made ? from.get(made.count) : undefined;
-      return [made ?? '', spare ? `${spare.gear.teeth}, another drawer` : (by ?? ''), ...rest];
+      const says = typeof made === 'object' && 'count' in made ? from.get(made.count) : undefined;
+      return [made ?? '', says ?? by ?? '', ...rest];
     }),
   }));
   return { ...answer, tables };
@@ -83,7 +106,7 @@ export function costFor(bench: Bench, choice: BlankChoice | null): SetCost {
   const { belongs, drawer } = asked;
   try {
     return {
-      answer: sayElsewhere(
+      answer: sayFrom(
         keptAnswers(keyOf(asked), () => ratiosAnswer(asked)),
         bench,
         choice,

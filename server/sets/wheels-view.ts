@@ -82,7 +82,7 @@ function placeRow(bench: Bench, place: Place): RowView {
       linkCell(`${place.gear.teeth} teeth`, to.part(place.id)),
       stateCell(partState(place)),
       cell(place.mark),
-      fitted ? linkCell(`drawer ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
+      fitted ? linkCell(`no. ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
       cell(['belongs', ...toMind(fitted), ...(place.blank_fails ? [`choose the blank anew: ${place.blank_fails}`] : [])].join('; ')),
     ],
   };
@@ -103,7 +103,7 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
       linkCell(`${spare.gear.teeth} teeth`, to.item(item.id)),
       stateCell(overState(wheel)),
       cell('no mark'),
-      cell(`drawer ${item.id}`),
+      cell(`no. ${item.id}`),
       cell([becomes ? `${proposed} the ${becomes.teeth}` : 'over', ...toMind(wheel)].join('; ')),
     ],
   };

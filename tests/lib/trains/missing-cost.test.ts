@@ -12,6 +12,35 @@ const RECUTS = [
   { make: 28, from: 34 },
 ];
 
+describe('a tie is broken by what can be cut today', () => {
+  const owned = (...teeth: number[]) => teeth.map((one) => ({ teeth: one, because: 'its cutter is owned' }));
+  const will = (...teeth: number[]) => teeth.map((one) => ({ teeth: one, because: `the blank of the ${one} will not do` }));
+  const asked = { belongs: PLATE_ON_DOOR, drawer: DRAWER, plannedRecuts: RECUTS };
+  const first = (ready: number[], barred: number[]) =>
+    costOfMissing({ ...asked, canBeCutToday: owned(...ready), barredToday: will(...barred) }).first;
+
+  it.each([
+    [[22, 28], [22], [28, 22], 'A tie at 828; the 28 first: the blank of the 22 will not do.'],
+    [[22, 28], [28], [22, 28], 'A tie at 828; the 22 first: the blank of the 28 will not do.'],
+    [[28], [28], [22, 28], 'A tie at 828; the 22 first: the blank of the 28 will not do.'],
+    [[28], [22], [28, 22], 'A tie at 828; the 28 first: the blank of the 22 will not do.'],
+    [[28], [], [28, 22], 'A tie at 828; the 28 first: its cutter is owned.'],
+    [
+      [22, 28],
+      [22, 28],
+      [22, 28],
+      'A tie at 828; none can be cut today: the blank of the 22 will not do, the blank of the 28 will not do.',
+    ],
+  ] as const)('cutters for %j, blanks of %j failed', (ready, barred, order, says) => {
+    expect(first([...ready], [...barred])).toMatchObject({ order, says });
+  });
+
+  it('one wheel that is missing alone, or brings most, is said to be barred too', () => {
+    const alone = costOfMissing({ belongs: [20, 30, 40, 50], drawer: [20, 30, 40, 60], barredToday: will(50) });
+    expect(alone.first.says).toMatch(/^Only the 50 is missing.*Not today: the blank of the 50 will not do\.$/);
+  });
+});
+
 describe('costOfMissing on a hobber with 22 and 28 gone', () => {
   const cost = costOfMissing({
     belongs: PLATE_ON_DOOR,

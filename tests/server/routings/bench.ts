@@ -13,13 +13,28 @@ import { ratio } from '../../../lib/values/ratio.ts';
 import { halvorsen } from '../../db/bench.ts';
 import { NOW, send, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
 
-const TOOL = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kept_in: '', notes: '' } as const;
+export const TOOL = { owner: '', here: 1, lent_to: '', due_on: null, wear: 'sharp', kept_in: '', notes: '' } as const;
 const CIRCLES = [
   [15, 16, 17, 18, 19, 20],
   [21, 23, 27, 29, 31, 33],
   [37, 39, 41, 43, 47, 49],
 ];
 const DIAL = { reads: 'travel', unit: 'in', division: inches(0.001), perTurn: 100 } as const;
+
+export const NO_4 = {
+  kind: 'cutter',
+  pitch: { kind: 'DP', size: ratio(8) },
+  angle: degrees(14.5),
+  number: 'No. 4',
+  teethFrom: 26,
+  teethTo: 34,
+  hole: inches(1),
+  diameter: inches(2.75),
+  width: inches(0.25),
+  stampedDepth: inches(0.27),
+  steel: 'high-speed',
+  exactFor: null,
+} as const;
 
 /** Lathe, mill, head, plates and the No. 4 of the first story; no No. 5 and no mandrel. */
 async function tooling(db: Executor): Promise<void> {
@@ -37,24 +52,7 @@ async function tooling(db: Executor): Promise<void> {
   for (const [at, circles] of CIRCLES.entries())
     await addTool(db, { ...TOOL, name: `plate ${at + 1}`, details: { kind: 'plate', sides: [circles] } });
   await addTool(db, { ...TOOL, name: 'one-inch arbor', details: { kind: 'arbor', diameter: inches(1) } });
-  await addTool(db, {
-    ...TOOL,
-    name: 'No. 4',
-    details: {
-      kind: 'cutter',
-      pitch: { kind: 'DP', size: ratio(8) },
-      angle: degrees(14.5),
-      number: 'No. 4',
-      teethFrom: 26,
-      teethTo: 34,
-      hole: inches(1),
-      diameter: inches(2.75),
-      width: inches(0.25),
-      stampedDepth: inches(0.27),
-      steel: 'high-speed',
-      exactFor: null,
-    },
-  });
+  await addTool(db, { ...TOOL, name: 'No. 4', details: NO_4 });
 }
 
 export type Bench = {

@@ -6,7 +6,8 @@ import { routing } from '../../../db/routings.ts';
 import { addTool } from '../../../db/tools.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { NOW } from '../app-for-tests.ts';
-import { type Bench, blemish, firstStory, markDoneOn } from './bench.ts';
+import { textOf } from '../machines/read-page.ts';
+import { type Bench, blemish, firstStory, markDoneOn, NO_4, TOOL } from './bench.ts';
 
 const ANEW = 'another blank: choose the blank anew';
 /** derived: new outside 24 ÷ 8 = 3.0000; (3.0000 − 2.9000) ÷ 2 = 0.0500 */
@@ -102,6 +103,20 @@ describe('a spare whose old root was measured too small for the new wheel', () =
     const { id, rev } = await line(first, 'sound');
     await post(`/operations/${id}/figures/oldRoot/back`, { rev: String(rev), what: 'measured' });
     expect(await blankWaits(bench)).toEqual([]);
+  });
+
+  it('the set does not say that it may be made first: a wheel whose blank failed is not cut today', async () => {
+    const bench = await withMandrel(await firstStory());
+    const { db, part22, get } = bench;
+    const set = `/sets/${(await part(db, part22)).set_id}`;
+    const no5 = { ...TOOL, name: 'No. 5', details: { ...NO_4, number: 'No. 5', teethFrom: 21, teethTo: 25 } } as const;
+    await addTool(db, no5);
+    expect(textOf((await get(set)).body)).toContain('A tie at 828; any of 22, 28 may be made first.');
+    await measureRoot(bench, '2.90');
+    const after = textOf((await get(set)).body);
+    expect(after).toContain('A tie at 828; the 28 first: the blank of the 22 will not do.');
+    expect(after).not.toContain('any of 22');
+    expect(after).toContain('31, which will not do');
   });
 
   it('given back, the part can have another blank', async () => {
