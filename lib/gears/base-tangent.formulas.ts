@@ -2,15 +2,16 @@ import {
   atOf,
   baseOf,
   type Flanks,
-  formDiameter,
   normalThickness,
   pitchOf,
   pointedDiameter,
   psibOf,
   rootOf,
+  straightSideEnds,
   tipOf,
 } from './flanks.formulas.ts';
 import { inv } from './involute.formulas.ts';
+import { hobbedFormDiameter } from './profile-rack.formulas.ts';
 
 /** What lies between the jaws: teeth of a wheel, spaces of a ring. Thickness of one of them, square to the teeth. */
 const between = ({ ring, mn }: Flanks, sn: number): number => (ring ? Math.PI * mn - sn : sn);
@@ -63,30 +64,43 @@ export function realSpanCount(flanks: Flanks): number {
 export type FlankPiece = { readonly from: number; readonly to: number };
 
 /**
- * Where the flank may be trusted to be involute. A wheel: from the end of a rack's straight side A deep (never inside base circle or
- * root clearance) to the tip, or the point if that comes first. A ring: from tip or base circle to where the clearance at its root begins.
- * Source: derived, as lowestFlankRadius of straight wheels. Says nothing of undercut.
+ * Where a flank is involute that a cutter of its own form has cut. A wheel: from the end of a rack's straight side A deep (never inside base circle
+ * or root clearance) to the tip, or the point if that comes first. A ring: from tip or base circle to where the clearance at its root begins.
+ * Source: derived, as lowestFlankRadius of straight wheels. Says nothing of undercut: see hobbedFlank.
  */
 export function usableFlank(flanks: Flanks, tip: number = tipOf(flanks)): FlankPiece {
   const clearance = Math.max(0, flanks.B - flanks.A);
   if (flanks.ring) return { from: Math.max(tip, baseOf(flanks)) / 2, to: rootOf(flanks) / 2 - clearance };
-  const from = Math.max(formDiameter(flanks, flanks.A) / 2, rootOf(flanks) / 2 + clearance);
+  const from = Math.max(straightSideEnds(flanks, flanks.A) / 2, rootOf(flanks) / 2 + clearance);
   return { from, to: Math.min(tip, pointedDiameter(flanks)) / 2 };
 }
 
-/** True when a span W touches the usable flank. */
-function spanTouches(flanks: Flanks, W: number): boolean {
-  const R = spanContactRadius(flanks, W);
-  const { from, to } = usableFlank(flanks);
-  return R > from && R < to;
+/**
+ * What a hob or rack leaves of that piece: of an undercut wheel it begins where the trochoid crosses the involute, and may be nothing (null). A ring is not
+ * cut so. Source: derived: see hobbedFormDiameter. Example: 12 teeth, 8 DP, 14½°: from 0.7344, where the base circle is 0.7261.
+ */
+export function hobbedFlank(flanks: Flanks, tip: number = tipOf(flanks)): FlankPiece | null {
+  const whole = usableFlank(flanks, tip);
+  if (flanks.ring) return whole;
+  const form = hobbedFormDiameter(flanks);
+  return form === null || form / 2 >= whole.to ? null : { from: Math.max(form / 2, whole.from), to: whole.to };
 }
 
+/** True when a span W touches a piece of flank. */
+const spanTouches = (flanks: Flanks, W: number, piece: FlankPiece | null): boolean => {
+  const R = spanContactRadius(flanks, W);
+  return piece !== null && R > piece.from && R < piece.to;
+};
+
 /**
- * The count to measure over: the whole number nearest realSpanCount, halves down, moved by one only when the jaws would miss the flank;
- * null when none serves. sn the thickness as it is.
+ * The count to measure over: the whole number nearest realSpanCount, halves down, moved by one only when the jaws would miss the flank that a hob leaves,
+ * or, where none touches that, the flank that a form cutter leaves; null when none serves. sn the thickness as it is.
  */
 export function bestSpanCount(flanks: Flanks, sn: number = normalThickness(flanks)): number | null {
   const onFlank = pitchOf(flanks) + 2 * flanks.v >= baseOf(flanks);
   const k = onFlank ? Math.max(1, Math.ceil(realSpanCount(flanks) - 0.5 - 1e-9)) : 1;
-  return [k, k + 1, k - 1].find((count) => count >= 1 && count < flanks.N && spanTouches(flanks, spanOver(flanks, sn, count))) ?? null;
+  const counts = [k, k + 1, k - 1].filter((count) => count >= 1 && count < flanks.N);
+  const over = (piece: FlankPiece | null): number | undefined =>
+    counts.find((count) => spanTouches(flanks, spanOver(flanks, sn, count), piece));
+  return over(hobbedFlank(flanks)) ?? over(usableFlank(flanks)) ?? null;
 }

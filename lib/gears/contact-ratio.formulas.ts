@@ -34,6 +34,18 @@ export const involuteContactAt = (one: Radii, mate: Radii, C: number, a: number,
   inBasePitches(lengthOfContact(one, mate, lineBetween(one, mate, C)), a, m);
 
 /**
+ * The same with no flank below where each wheel's own hob begins it: what is left of hobbed wheels that are undercut.
+ *   (min(√(Ro1² − Rb1²), T − L2) − max(T − √(Ro2² − Rb2²), L1)) ÷ (π m cos a),  T = C sin aw,  L = √(RF² − Rb²)
+ * forms: the radii RF at which the involutes begin, of one and mate. Source: derived: only what lies on both flanks touches.
+ * Example: 12 and 60, m 1, 14½°, 1/1.157, RF 5.87554 and 29.25665: 0.9941, where a form cutter leaves 1.2842.
+ */
+export function hobbedContactAt(one: Radii, mate: Radii, forms: readonly [number, number], C: number, a: number, m: number): number {
+  const T = lineBetween(one, mate, C);
+  const [L1, L2] = [Math.sqrt(Math.max(0, forms[0] ** 2 - one.base ** 2)), Math.sqrt(Math.max(0, forms[1] ** 2 - mate.base ** 2))];
+  return inBasePitches(Math.max(0, Math.min(reach(one), T - L2) - Math.max(T - reach(mate), L1)), a, m);
+}
+
+/**
  * Contact ratio of two wheels on their true centres: the same with C sin aw = (R1 + R2) sin a. Example: 28 and 45 teeth, 14½°: 2.007.
  * Source: as contactRatioAt.
  */

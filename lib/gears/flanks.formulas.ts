@@ -86,12 +86,11 @@ export const leastShift = ({ N, mn, an, psi }: Flanks, h: number): number =>
   h - (N * mn * Math.sin(transverseAngle(an, psi)) ** 2) / (2 * Math.cos(psi));
 
 /**
- * Root form diameter: where a rack with a straight side h deep ends the involute, when it does not undercut:
- *   dF = √(db² + (d sin at − 2 (h − v)/sin at)²).
- * Source: ISO 21771:2007, root form diameter (value from memory). Undercut, the bracket is below 0 and the involute ends higher than any formula of
- * this form says: the base circle is given then. Example: 30 teeth, m 1, 20°: 28.534.
+ * Diameter at which a rack with a straight side h deep first touches a flank: √(db² + (d sin at − 2 (h − v)/sin at)²), the base circle where the
+ * bracket is below 0. A form cutter leaves involute down to there; a hob that undercuts does not: hobbedFormDiameter.
+ * Source: ISO 21771:2007, root form diameter (value from memory). Example: 30 teeth, m 1, 20°: 28.534.
  */
-export function formDiameter(flanks: Flanks, h: number): number {
+export function straightSideEnds(flanks: Flanks, h: number): number {
   const sin = Math.sin(atOf(flanks));
   return Math.hypot(baseOf(flanks), Math.max(0, pitchOf(flanks) * sin - (2 * (h - flanks.v)) / sin));
 }

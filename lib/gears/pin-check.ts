@@ -1,11 +1,12 @@
-import { usableFlank } from './base-tangent.formulas.ts';
+import { hobbedFlank, usableFlank } from './base-tangent.formulas.ts';
 import { baseOf, type Flanks, pitchOf, rootOf, tipOf, transverseThickness } from './flanks.formulas.ts';
 import { involuteAtPin, pinCircle, pinContactRadius, pinTouchingAt } from './pins.formulas.ts';
 import { METRIC_PINS, WIRE_SERIES } from './wires.data.ts';
 
-/** How a pin lies in a space of this gear; only the first can be measured with. */
+/** How a pin lies in a space of this gear; only the first can always be measured with, the second where a form cutter has cut the wheel. */
 export type PinLies =
   | 'on the flank'
+  | 'on a flank that a hob cuts away'
   | 'falls through'
   | 'bottoms in the root'
   | 'touches below the flank'
@@ -29,8 +30,13 @@ export function pinLies(flanks: Flanks, st: number, w: number): PinLies {
   const R = pinContactRadius(flanks, st, w);
   const { from, to } = usableFlank(flanks);
   if (R >= to) return flanks.ring ? 'bottoms in the root' : 'sits on the tips';
-  return clear(flanks, Rc, w) ?? (R < from ? (flanks.ring ? 'sits on the tips' : 'touches below the flank') : 'on the flank');
+  if (R < from) return clear(flanks, Rc, w) ?? (flanks.ring ? 'sits on the tips' : 'touches below the flank');
+  const left = hobbedFlank(flanks);
+  return clear(flanks, Rc, w) ?? (left !== null && R >= left.from ? 'on the flank' : 'on a flank that a hob cuts away');
 }
+
+/** True when a pin lies so that thickness can be told by it, whatever is to be said of it. */
+const pinServes = (lies: PinLies): boolean => lies === 'on the flank' || lies === 'on a flank that a hob cuts away';
 
 export type Pin = { readonly size: number; readonly name: string };
 
@@ -50,17 +56,12 @@ const metricPins: readonly Pin[] = METRIC_PINS.map((size) => ({ size, name: 'nea
 
 /**
  * The pin to measure with: of those of the series that lie on the flank, the usual one first for inch pitches; for modules the one nearest
- * to the ideal pin. null when none lies on the flank.
+ * to the ideal pin. Only where none does, one on the flank that a hob would cut away. null when none serves.
  */
 export function bestPin(flanks: Flanks, st: number = transverseThickness(flanks)): Pin | null {
   const ideal = idealPin(flanks, st);
-  const serve = (pin: Pin): boolean => pinLies(flanks, st, pin.size) === 'on the flank';
-  if (flanks.unit === 'in') return inchPins(flanks).find(serve) ?? null;
   const wanted = ideal ?? 1.7 * flanks.mn;
-  return (
-    [...metricPins]
-      .sort((a, b) => Math.abs(a.size - wanted) - Math.abs(b.size - wanted))
-      .slice(0, 6)
-      .find(serve) ?? null
-  );
+  const nearest = (): Pin[] => [...metricPins].sort((a, b) => Math.abs(a.size - wanted) - Math.abs(b.size - wanted)).slice(0, 6);
+  const pins = (flanks.unit === 'in' ? inchPins(flanks) : nearest()).map((pin) => ({ pin, lies: pinLies(flanks, st, pin.size) }));
+  return (pins.find(({ lies }) => lies === 'on the flank') ?? pins.find(({ lies }) => pinServes(lies)))?.pin ?? null;
 }

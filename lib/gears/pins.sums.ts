@@ -2,14 +2,16 @@ import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution, Figure, Given } from '../figure/figure.ts';
 import { inches, inUnit, type Length, ofUnit } from '../values/length.ts';
 import { printNumber } from '../values/print.ts';
-import { usableFlank } from './base-tangent.formulas.ts';
+import { hobbedFlank, usableFlank } from './base-tangent.formulas.ts';
 import { baseOf, type Flanks, pitchOf, psibOf, tipOf, transverseThickness } from './flanks.formulas.ts';
 import { inverseInv } from './involute.formulas.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, told, toldAngle, toldLength, workedAngle, workedLength } from './parallel-terms.ts';
 import { bestPin, idealPin, type Pin, type PinLies, pinLies } from './pin-check.ts';
 import { involuteAtPin, overPins, pinContactRadius, thicknessFromPins } from './pins.formulas.ts';
+import { flatCautions, flatFigures } from './pins-flat.sums.ts';
 import { checkedThinning } from './thinning.ts';
+import { UNDERCUT_THERE } from './wheel.cautions.ts';
 
 const SDP = 'SDP/SI, Technical section, p. T60, and Elements of Metric Gear Technology, T-85';
 /** What a span may read small is what a reading over pins may, in thickness (judgement). */
@@ -20,7 +22,7 @@ type Work = { readonly flanks: Flanks; readonly terms: Terms; readonly st: numbe
 
 const says = (size: number, { unit }: Flanks): string => `${printNumber(size, unit === 'in' ? 4 : 3)} ${unit}`;
 
-const WHY: Readonly<Record<Exclude<PinLies, 'on the flank'>, string>> = {
+const WHY: Readonly<Record<Exclude<PinLies, 'on the flank' | 'on a flank that a hob cuts away'>, string>> = {
   'falls through': 'It falls through between the flanks to where there is no involute.',
   'bottoms in the root': 'It bottoms in the root before it touches the flanks.',
   'touches below the flank': 'It touches below the flank, where the fillet is.',
@@ -41,7 +43,7 @@ function checkedPin(flanks: Flanks, st: number, asked?: Length): Pin {
   }
   const size = inUnit(asked, flanks.unit);
   const lies = size > 0 ? pinLies(flanks, st, size) : 'falls through';
-  if (lies === 'on the flank') return { size, name: 'typed' };
+  if (lies === 'on the flank' || lies === 'on a flank that a hob cuts away') return { size, name: 'typed' };
   const ideal = best?.size ?? idealPin(flanks, st);
   throw new DomainError({
     given: `A pin of ${says(size, flanks)}.`,
@@ -175,10 +177,11 @@ function thicknessRead(flanks: Flanks, M: number, pin: Pin): number {
 
 function cautions({ flanks, st, pin }: Work): readonly Caution[] {
   const R = pinContactRadius(flanks, st, pin.size);
-  const { from, to } = usableFlank(flanks);
+  const hobbed = pinLies(flanks, st, pin.size) === 'on the flank';
+  const { from, to } = (hobbed ? hobbedFlank(flanks) : null) ?? usableFlank(flanks);
   const near = Math.min(R - from, to - R) < 0.05 * flanks.A;
-  const odd = flanks.psi > 0 && flanks.N % 2 === 1;
   return [
+    ...(hobbed ? [] : [{ name: 'Undercut', says: UNDERCUT_THERE, weight: 'beware', about: 'contactDiameter' } as const]),
     ...(near
       ? [
           {
@@ -189,16 +192,7 @@ function cautions({ flanks, st, pin }: Work): readonly Caution[] {
           } as const,
         ]
       : []),
-    ...(odd
-      ? [
-          {
-            name: 'Odd count, helical',
-            says: 'This holds for balls, or for pins held in one plane across the axis. Long pins between flat jaws slide and read otherwise.',
-            weight: 'beware',
-            about: 'overPins',
-          } as const,
-        ]
-      : []),
+    ...flatCautions({ flanks, st, w: pin.size }),
     ...(flanks.ring && tipOf(flanks) < baseOf(flanks)
       ? [
           {
@@ -223,7 +217,12 @@ export function pinsAnswer({ gear, pin: asked, backlash, reading }: PinsAsked): 
   const part = { flanks, terms: termsOf(gear, flanks), st, pin };
   const work: Work = { ...part, at: numbersAt(part) };
   return {
-    figures: { overPins: readingFigure(work), ...pinFigures(work), ...(reading === undefined ? {} : readBack(work, reading)) },
+    figures: {
+      overPins: readingFigure(work),
+      ...pinFigures(work),
+      ...(reading === undefined ? {} : readBack(work, reading)),
+      ...flatFigures({ ...work, w: pin.size, ...(reading === undefined ? {} : { reading: inUnit(reading, flanks.unit) }) }),
+    },
     cautions: cautions(work),
   };
 }

@@ -85,21 +85,21 @@ const isUndercut = (flanks: Flanks, depth: number): boolean => 2 * depth > pitch
 
 /**
  * The angle b at which fillet and flank meet. Not undercut: a itself, the two run into each other. Undercut: the corner has cut the
- * foot of the involute away, and the two curves cross at the b where the trochoid's t equals the flank's t at the same R.
+ * foot of the involute away, and the two curves cross at the b where the trochoid's t equals the flank's t at the same R. null: no flank is left.
  */
-function meeting(flanks: Flanks, corner: Corner): number {
+function meeting(flanks: Flanks, corner: Corner): number | null {
   const { an } = flanks;
   const [r, { rb, t0 }] = [pitchOf(flanks) / 2, flankCurve(flanks)];
   if (!isUndercut(flanks, corner.h + corner.c * Math.sin(an))) return an;
   const least = Math.max(an, 1e-6);
+  if (trochoidPoint(r, corner, least)[0] <= rb * (1 + 1e-12)) return least;
   const atBase = crossing((b) => trochoidPoint(r, corner, b)[0] - rb, least, Math.PI / 2);
   const gap = (b: number): number => {
     const [R, t] = trochoidPoint(r, corner, b);
     return t - t0 - inv(Math.acos(Math.min(1, rb / R)));
   };
   const b = crossing(gap, least, atBase);
-  if (gap(atBase) <= 0 || trochoidPoint(r, corner, b)[0] >= topOf(flanks)) throw tooFewTeeth(flanks);
-  return b;
+  return trochoidPoint(r, corner, b)[0] >= topOf(flanks) ? null : b;
 }
 
 const tooFewTeeth = ({ N }: Flanks): DomainError =>
@@ -145,6 +145,7 @@ export function generatedSpace(flanks: Flanks, c: number = rackCorner(normalRack
   const corner = cornerOf(flanks, c);
   const [r, rr] = [pitchOf(flanks) / 2, rootOf(flanks) / 2];
   const b = meeting(flanks, corner);
+  if (b === null) throw tooFewTeeth(flanks);
   const fillet = stepped(Math.PI / 2, b, steps.fillet).map((angle) => trochoidPoint(r, corner, angle));
   const formRadius = trochoidPoint(r, corner, b)[0];
   const flank = involuteBetween(flankCurve(flanks), formRadius, topOf(flanks), steps.flank);
@@ -156,6 +157,28 @@ export function generatedSpace(flanks: Flanks, c: number = rackCorner(normalRack
     formRadius,
     undercut: b !== flanks.an,
   };
+}
+
+/**
+ * Form diameter of an outside gear that a hob or rack cutter with corner radius c has cut: where its straight side ends the involute,
+ *   √(db² + (d sin at − 2 h/sin at)²),  h = B − c (1 − sin an) − v;
+ * undercut (h > d sin² at/2), where the trochoid of its corner crosses the involute. null when no flank is left, or no such rack has a tip.
+ * Source: ISO 21771:2007, root form diameter (value from memory); the crossing derived, as trochoidPoint, and proved against a rolled rack.
+ * Example: m 1, 20°, 1/1.25, corner 0.38: 30 teeth 28.534, 12 teeth 11.3027, where the base circle is 11.2763.
+ */
+export function hobbedFormDiameter(flanks: Flanks, c: number = rackCorner(normalRack(flanks))): number | null {
+  if (flanks.ring) throw notForRings();
+  if (!(c >= 0)) return null;
+  const corner = cornerOf(flanks, c);
+  const b = meeting(flanks, corner);
+  return b === null ? null : 2 * trochoidPoint(pitchOf(flanks) / 2, corner, b)[0];
+}
+
+/** The corner radius c of the rack that a gear's own proportions ask for, and how deep its straight side reaches below the rolling line: B − c (1 − sin an) − v. */
+export function rackFor(flanks: Flanks): { readonly corner: number; readonly straight: number; readonly undercuts: boolean } {
+  const corner = rackCorner(normalRack(flanks));
+  const straight = flanks.B - corner * (1 - Math.sin(flanks.an)) - flanks.v;
+  return { corner, straight, undercuts: isUndercut(flanks, straight) };
 }
 
 /** The same for a plain straight tooth. */

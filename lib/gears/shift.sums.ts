@@ -1,10 +1,10 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution, Figure, Given } from '../figure/figure.ts';
 import { inUnit, type Length } from '../values/length.ts';
+import { printNumber } from '../values/print.ts';
 import {
   baseOf,
   type Flanks,
-  formDiameter,
   leastShift,
   leastTeethOf,
   pitchOf,
@@ -19,6 +19,7 @@ import {
 import { thicknessFigures } from './helical.sums.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, toldLength, toldNumber, workedAngle, workedLength } from './parallel-terms.ts';
+import { hobbedFormDiameter, rackFor } from './profile-rack.formulas.ts';
 import { checkedThinning } from './thinning.ts';
 import { moduleOf } from './tooth.ts';
 
@@ -65,6 +66,23 @@ function limits(of: Sized): Record<string, Figure> {
   };
 }
 
+/** Where a hob or rack begins the involute: the end of its straight side or, undercut, where the trochoid of its corner crosses. Nothing where no flank is left. */
+function formFigure(flanks: Flanks, numbers: readonly Given[]): { formDiameter?: Figure } {
+  const { corner, undercuts } = rackFor(flanks);
+  const form = hobbedFormDiameter(flanks);
+  if (form === null) return {};
+  const name = { name: 'Involute begins at diameter', symbol: 'Df' };
+  const said = undercuts
+    ? {
+        ...name,
+        formula: '',
+        source: 'derived: the trochoid of the rack’s rounded corner crosses the involute there, found by halving',
+        note: `Of a hob or rack with corners of ${printNumber(corner, flanks.unit === 'in' ? 4 : 3)} ${flanks.unit}. A form cutter leaves more.`,
+      }
+    : { ...name, formula: '√(Db^2 + max(0, D × sin(at) − 2 × h ÷ sin(at))^2)', source: ISO };
+  return { formDiameter: toldLength(flanks.unit, said, form, numbers) };
+}
+
 function flankFigures({ flanks, terms }: Sized): Record<string, Figure> {
   const { unit, N } = flanks;
   const [D, Db, tip] = [pitchOf(flanks), baseOf(flanks), tipOf(flanks)];
@@ -75,15 +93,9 @@ function flankFigures({ flanks, terms }: Sized): Record<string, Figure> {
     workedLength('Db', 'base diameter', Db, unit),
     workedLength('Do', 'outside diameter', tip, unit),
     workedLength('s', 'thickness in the plane of the wheel, at the pitch circle', st, unit),
-    workedLength('h', 'straight side of the rack, below the pitch circle', flanks.A - flanks.v, unit),
+    workedLength('h', 'straight side of the rack, below the pitch circle', rackFor(flanks).straight, unit),
     workedAngle('ap', 'angle where the flanks meet', Math.acos(Math.min(1, Db / pointedDiameter(flanks)))),
   ];
-  const form = {
-    name: 'Involute begins at diameter',
-    symbol: 'Df',
-    formula: '√(Db^2 + max(0, D × sin(at) − 2 × h ÷ sin(at))^2)',
-    source: ISO,
-  };
   const point = { name: 'Flanks would meet at diameter', symbol: 'Dp', formula: 'Db ÷ cos(ap)', source: DERIVED };
   const land = {
     name: 'Tip thickness along the outside',
@@ -92,7 +104,7 @@ function flankFigures({ flanks, terms }: Sized): Record<string, Figure> {
     source: DERIVED,
   };
   return {
-    formDiameter: toldLength(unit, form, formDiameter(flanks, flanks.A), numbers),
+    ...formFigure(flanks, numbers),
     pointedDiameter: toldLength(unit, point, pointedDiameter(flanks), numbers),
     ...(tip >= Db && N > 0 ? { tipThickness: toldLength(unit, land, thicknessAt(flanks, st, tip), numbers) } : {}),
   };
@@ -106,7 +118,14 @@ function cautions({ flanks }: Sized): readonly Caution[] {
       name: 'Undercut',
       says: `A hob or rack cuts into the foot of the tooth: at this shift it leaves ${least} teeth and more whole.`,
       weight: 'beware',
-      about: 'formDiameter',
+      about: hobbedFormDiameter(flanks) === null ? 'pointedDiameter' : 'formDiameter',
+    });
+  if (hobbedFormDiameter(flanks) === null)
+    says.push({
+      name: 'No flank',
+      says: 'A hob or rack of this system would leave no involute on these teeth.',
+      weight: 'danger',
+      about: 'pointedDiameter',
     });
   if (tipOf(flanks) > pointedDiameter(flanks))
     says.push({

@@ -4,9 +4,9 @@ import { inches, inUnit, type Length } from '../values/length.ts';
 import { checkedBacklash } from './backlash.sums.ts';
 import { normalBacklash } from './depth.formulas.ts';
 import { angleGiven, lengthGiven, pitchTerm, teethGiven } from './givens.ts';
-import { basePitch, contactRadius, nearestSpanCount, span, spanCount, spanOnFlank } from './spur.formulas.ts';
+import { basePitch, contactRadius, nearestSpanCount, span, spanClearOfUndercut, spanCount, spanOnFlank } from './spur.formulas.ts';
 import type { Tooth } from './tooth.ts';
-import { compositeCaution } from './wheel.cautions.ts';
+import { compositeCaution, UNDERCUT_THERE } from './wheel.cautions.ts';
 import { checkedTooth, type Wheel } from './wheel.ts';
 import { between, wheelFigure } from './wheel-figure.ts';
 
@@ -90,9 +90,12 @@ function basePitchFigure(wheel: Wheel, tooth: Tooth): Figure {
 function movedCaution(tooth: Tooth, k: number, asked?: number): readonly Caution[] {
   const nearest = nearestSpanCount(tooth.N, tooth.a);
   if (asked !== undefined || k === nearest) return [];
-  const says = `Over ${nearest} the jaws would miss the flank; ${k} is taken.`;
-  return [{ name: 'Span count moved', says, weight: 'note', about: 'span' }];
+  const missed = spanOnFlank(tooth, nearest) ? 'touch where a hob undercuts' : 'miss the flank';
+  return [{ name: 'Span count moved', says: `Over ${nearest} the jaws would ${missed}; ${k} is taken.`, weight: 'note', about: 'span' }];
 }
+
+const undercutCaution = (tooth: Tooth, k: number): readonly Caution[] =>
+  spanClearOfUndercut(tooth, k) ? [] : [{ name: 'Undercut', says: UNDERCUT_THERE, weight: 'beware', about: 'span' }];
 
 /**
  * What a vernier should read over k teeth, with the neighbouring spans for identifying a wheel.
@@ -103,7 +106,7 @@ export function spanAnswer(wheel: Wheel, { k: asked, backlash }: SpanChoice = {}
   const b = checkedBacklash(tooth, backlash);
   const k = checkedSpanCount(tooth, asked);
   const other = (count: number): Figure | null =>
-    count >= 1 && count < tooth.N && spanOnFlank(tooth, count) ? spanFigure(wheel, tooth, count, b) : null;
+    count >= 1 && count < tooth.N && spanClearOfUndercut(tooth, count) ? spanFigure(wheel, tooth, count, b) : null;
   const [below, above] = [other(k - 1), other(k + 1)];
   return {
     figures: {
@@ -114,6 +117,6 @@ export function spanAnswer(wheel: Wheel, { k: asked, backlash }: SpanChoice = {}
       basePitch: basePitchFigure(wheel, tooth),
       contactDiameter: contactFigure(wheel, tooth, k),
     },
-    cautions: [...compositeCaution(wheel, 'span'), ...movedCaution(tooth, k, asked)],
+    cautions: [...compositeCaution(wheel, 'span'), ...movedCaution(tooth, k, asked), ...undercutCaution(tooth, k)],
   };
 }

@@ -1,4 +1,5 @@
 import { inv } from './involute.formulas.ts';
+import { hobbedFormDiameter, plainFlanks } from './profile-rack.formulas.ts';
 import { baseDiameter, outsideDiameter, rootDiameter, type Tooth } from './tooth.ts';
 
 /** The part of a tooth that a span needs. All lengths of this file are in the unit of m. */
@@ -46,7 +47,7 @@ export const contactRadius = (tooth: Involute, k: number): number =>
  * Lowest radius at which the flank may be trusted to be an involute, whichever is greatest: the base circle; the top of the root
  * clearance; where the straight flank of a rack, one addendum deep, last touches: √(Rb² + (R sin a − A/sin a)²), R = N m/2.
  * Source: derived: the rack's flank ends A below the pitch line, at A/sin a from the pitch point along the line of action.
- * Below it is fillet, whose shape is the cutter's. Says nothing of undercut, which may eat a little higher: see leastTeeth.
+ * Below it is fillet, whose shape is the cutter's. Says nothing of undercut: see spanClearOfUndercut.
  * Example: 60 teeth, 12 DP, 14.5° gives 2.438 in (pitch radius 2.500, base 2.420).
  */
 function lowestFlankRadius(tooth: Tooth): number {
@@ -55,10 +56,19 @@ function lowestFlankRadius(tooth: Tooth): number {
   return Math.max(Math.hypot(baseDiameter(tooth) / 2, rackEnds), rootDiameter(tooth) / 2 + clearance);
 }
 
-/** True when a span over k touches between the lowest flank radius and the outside diameter. */
+/** True when a span over k touches between the lowest flank radius and the outside diameter: there is a flank if a form cutter cut it. */
 export function spanOnFlank(tooth: Tooth, k: number): boolean {
   const R = contactRadius(tooth, k);
   return R > lowestFlankRadius(tooth) && R < outsideDiameter(tooth) / 2;
+}
+
+/**
+ * True when such a span touches above where the trochoid of a hob or rack crosses the involute too, so that it does not matter how the wheel was cut.
+ * Source: derived: see hobbedFormDiameter. Example: 12 teeth, 14½°, over 1 touches at 5.863/P, and a hob leaves involute from 5.876/P only.
+ */
+export function spanClearOfUndercut(tooth: Tooth, k: number): boolean {
+  const form = hobbedFormDiameter(plainFlanks(tooth));
+  return spanOnFlank(tooth, k) && form !== null && contactRadius(tooth, k) > form / 2;
 }
 
 /**
@@ -69,10 +79,14 @@ export function spanOnFlank(tooth: Tooth, k: number): boolean {
  */
 export const nearestSpanCount = (N: number, a: number): number => Math.max(1, Math.ceil((N * a) / Math.PI - 1e-9));
 
-/** The span count to measure over: the nearest, moved by one only if its contact is off the flank; null when none of them serves. */
+/**
+ * The span count to measure over: the nearest, moved by one only if its contact is off the flank that a hob leaves, or, where none touches that, off the
+ * flank that a form cutter leaves; null when none of them serves.
+ */
 export function spanCount(tooth: Tooth): number | null {
   const k = nearestSpanCount(tooth.N, tooth.a);
-  return [k, k + 1, k - 1].find((count) => count >= 1 && spanOnFlank(tooth, count)) ?? null;
+  const counts = [k, k + 1, k - 1].filter((count) => count >= 1);
+  return counts.find((count) => spanClearOfUndercut(tooth, count)) ?? counts.find((count) => spanOnFlank(tooth, count)) ?? null;
 }
 
 /**

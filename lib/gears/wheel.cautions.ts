@@ -44,6 +44,10 @@ export const wheelCautions = (wheel: Wheel, tooth: Tooth): readonly Caution[] =>
   ...finePitch(wheel),
 ];
 
+/** Said where a measure touches flank that a form cutter leaves and a hob takes away. */
+export const UNDERCUT_THERE =
+  'It touches where a hob or rack cuts the foot of the tooth away: true for a wheel cut with a form cutter, not for a hobbed one.';
+
 /** A span or a thickness away from the pitch line means little on a composite tooth. */
 export const compositeCaution = ({ system }: Wheel, about: string): readonly Caution[] =>
   isComposite(system)

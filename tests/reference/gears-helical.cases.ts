@@ -1,6 +1,5 @@
 import {
   atOf,
-  formDiameter,
   leastShift,
   leastTeethOf,
   pitchOf,
@@ -11,6 +10,7 @@ import {
   transverseThickness,
 } from '../../lib/gears/flanks.formulas.ts';
 import { axialPitch, helixOfLead, lead, normalAngle, transverseModule, virtualTeethByBase } from '../../lib/gears/helical.formulas.ts';
+import { hobbedFormDiameter } from '../../lib/gears/profile-rack.formulas.ts';
 import { virtualTeeth } from '../../lib/gears/spur.formulas.ts';
 import type { Case } from './case.ts';
 import { across, deg, type Row, rad, rows, teeth } from './parallel-rows.ts';
@@ -21,6 +21,7 @@ const WENTZELL = 'T. H. Wentzell, Machine Design, example 13.2, p. 282 (re-keyed
 const MOTT = 'Machine Elements in Mechanical Design, 4th ed., p. 320';
 const BY_OTHERS = 'derived: the same sizes by tan ψb = tan ψ cos at and z/(cos² ψb cos ψ), other formulas than lib’s';
 const LEANING = teeth(18, 1 / 6, 20, { helix: 25 });
+const formOf = (flanks: ReturnType<typeof teeth>, c?: number): number => hobbedFormDiameter(flanks, c) ?? Number.NaN;
 const small = teeth(20, 4, 20, { helix: 15 });
 const land = (N: number, a: number, v: number): number => {
   const flanks = teeth(N, 1, a, { v });
@@ -139,20 +140,9 @@ export const cases: readonly Case[] = [
       ['12 teeth, 20°: pointed at', 14.804677, () => pointedDiameter(teeth(12, 1, 20)), 'half thickness'],
       ['8 teeth, 20°, shift 0.5: pointed at', 11.070893, () => pointedDiameter(teeth(8, 1, 20, { v: 0.5 })), 'shift'],
       ['60 teeth, 14½°: pointed at', 64.332403, () => pointedDiameter(teeth(60, 1, 14.5)), 'angle'],
-      ['18 teeth, 20°: involute begins at', 16.917285, () => formDiameter(teeth(18, 1, 20), 1), 'base circle'],
-      ['60 teeth, 14½°: involute begins at', 58.513297, () => formDiameter(teeth(60, 1, 14.5), 1), 'base circle'],
-      [
-        '30 teeth, 20°, shift −0.2: involute begins at',
-        28.376753,
-        () => formDiameter(teeth(30, 1, 20, { v: -0.2 }), 1),
-        'sign of the shift',
-      ],
-      [
-        '17 teeth, 20°: just undercut, base circle given',
-        15.974775,
-        () => formDiameter(teeth(17, 1, 20), 1),
-        'root of a square taken for a length',
-      ],
+      ['18 teeth, 20°: involute begins at', 16.917285, () => formOf(teeth(18, 1, 20)), 'base circle'],
+      ['60 teeth, 14½°: involute begins at', 58.513297, () => formOf(teeth(60, 1, 14.5, { B: 1.157 })), 'base circle'],
+      ['30 teeth, 20°, shift −0.2: involute begins at', 28.376753, () => formOf(teeth(30, 1, 20, { v: -0.2 })), 'sign of the shift'],
     ],
   ),
 ];
