@@ -34,7 +34,10 @@ function refuseForeign(path: string, file: SqliteFile.Database): void {
   if (theirs !== undefined) throw new ForeignDatabase(path);
 }
 
-function openSound(path: string, opening: Opening): SqliteFile.Database {
+/** checked: the whole file was found sound at this opening. */
+type Opened = { readonly file: SqliteFile.Database; readonly checked: boolean };
+
+function openSound(path: string, opening: Opening): Opened {
   let file: SqliteFile.Database | null = null;
   try {
     const toBeChecked = isToBeChecked(path, opening);
@@ -45,32 +48,39 @@ function openSound(path: string, opening: Opening): SqliteFile.Database {
     file.pragma('journal_mode = WAL');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
-    return file;
+    return { file, checked: toBeChecked };
   } catch (error) {
     file?.close();
     throw isUnreadable(error) ? new DamagedDatabase(path, error.message) : error;
   }
 }
 
-async function bringUpToDate(db: Kysely<Schema>, file: SqliteFile.Database, path: string, { copies, now }: Opening): Promise<void> {
+async function bringUpToDate(db: Kysely<Schema>, { file, checked }: Opened, path: string, { copies, now }: Opening): Promise<void> {
   await refuseNewer(db, migrations, path);
   const version = await versionOf(db);
   if (version === Object.keys(migrations).length) return;
-  if (copies && version > 0) copyInto(file, copies, now);
+  if (copies && version > 0) copyInto(file, copies, now, checked);
   await migrate(db, migrations);
 }
 
 /** Opens the shop's file, or makes it. Throws DamagedDatabase, ForeignDatabase, NewerDatabase, MigrationFailed, or SQLite's own error (CANTOPEN, READONLY). */
 export async function openShop(path: string, opening: Opening): Promise<Shop> {
-  const file = openSound(path, opening);
+  const opened = openSound(path, opening);
+  const { file } = opened;
   const db = new Kysely<Schema>({ dialect: oneConnection(file) });
   try {
-    await bringUpToDate(db, file, path, opening);
+    await bringUpToDate(db, opened, path, opening);
   } catch (error) {
     await db.destroy();
     throw error;
   }
   const { copies } = opening;
-  const copyDaily = (now: string): string | null => (copies && copyIsDue(copies, now) ? copyInto(file, copies, now) : null);
+  let sound = opened.checked;
+  const copyDaily = (now: string): string | null => {
+    const checked = sound;
+    // what the opening found is true for the copy that follows it, not for those of later days
+    sound = false;
+    return copies && copyIsDue(copies, now) ? copyInto(file, copies, now, checked) : null;
+  };
   return { db, path, copyDaily, close: () => db.destroy() };
 }

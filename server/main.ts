@@ -2,6 +2,7 @@ import { buildApp } from './app.ts';
 import { type Config, readConfig } from './config.ts';
 import { greeting } from './greeting.ts';
 import { packageFolder } from './package-folder.ts';
+import { readAllRooms } from './pages.ts';
 import { plainWord } from './plain-word.ts';
 import { portIsFree } from './port-free.ts';
 import { type FillDemo, openShops, type Shops } from './shops.ts';
@@ -10,6 +11,8 @@ const clock = (): string => new Date().toISOString();
 const HOUR_MS = 3_600_000;
 /** How long whoever is still being answered may take once the program is told to end. */
 const LAST_ANSWERS_MS = 500;
+/** The first page has a second to itself before the rooms behind the other pages are read in. */
+const FIRST_PAGE_MS = 1000;
 
 /** The invented shop is read in only when somebody enters it. */
 const fillDemo: FillDemo = async (db, now) => (await import('../seed/demo.ts')).fillDemo(db, now);
@@ -25,6 +28,12 @@ function copyDaily(shops: Shops): void {
   };
   daily();
   setInterval(daily, HOUR_MS).unref();
+}
+
+/** Whoever asks for a room sooner has it read in at once. */
+function readRoomsSoon(): void {
+  const read = () => void readAllRooms().catch((error: unknown) => console.error('Some pages could not be read in:', error));
+  setTimeout(read, FIRST_PAGE_MS).unref();
 }
 
 /** Ends on a signal: answers what it is answering, writes everything out, and cuts off whoever holds a connection open. */
@@ -59,6 +68,7 @@ async function start(): Promise<void> {
     const bound = app.server.address();
     process.stdout.write(greeting(config, typeof bound === 'object' && bound ? bound.port : config.port));
     copyDaily(shops);
+    readRoomsSoon();
   } catch (error) {
     console.error(plainWord(error, config) ?? error);
     process.exit(1);

@@ -1,4 +1,4 @@
-import { type Room, room } from './room.ts';
+import { room } from './room.ts';
 import { get, getTrusted, post, postBare, postByAnyone, type Route } from './visit.ts';
 
 const devices = room(() => import('./devices/routes.ts'));
@@ -175,7 +175,7 @@ export const PAGES: readonly Route[] = [
   post('/tools/:id/put-back', tools.to('putBack')),
 ];
 
-const ROOMS: readonly Room[] = [
+const ROOMS = [
   devices,
   things,
   drawer,
