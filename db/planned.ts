@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { PlanAsked, WantedPart } from '../lib/routing/asked.ts';
-import { circlesFor } from '../lib/routing/chosen.ts';
+import { circlesFor } from '../lib/routing/circles-for.ts';
 import { type Plan, planRouting } from '../lib/routing/plan.ts';
 import type { ShopNow } from '../lib/routing/shop-now.ts';
 import { remembered } from './remembered.ts';

@@ -6,19 +6,20 @@ import { inches, type Length, type LengthUnit } from '../lib/values/length.ts';
 import { readLength } from '../lib/values/read.ts';
 import type { Executor } from './executor.ts';
 import { machines } from './machines.ts';
+import { mountedNow } from './mounted.ts';
 import { settings } from './settings.ts';
 import { allTools } from './tools.ts';
 
-/** What lengths among the owner's defaults may be, and what stands until they are typed. In inches, as their form asks for them. */
+/** What lengths among the owner's defaults may be, and what stands until they are typed; a clean-up that nobody typed is lib's own judgement. In inches, as their form asks for them. */
 const THIN = {
-  cleanUp: { most: 0.25, asDelivered: inches(0.01) },
+  cleanUp: { most: 0.25, asDelivered: undefined },
   paper: { most: 0.02, asDelivered: inches(0.001) },
   backlash: { most: 0.05, asDelivered: inches(0) },
 } as const;
 
 type Kept = Readonly<Record<string, string>>;
 
-function thin(kept: Kept, name: keyof typeof THIN): Length {
+function thin<K extends keyof typeof THIN>(kept: Kept, name: K): Length | (typeof THIN)[K]['asDelivered'] {
   const { most, asDelivered } = THIN[name];
   const text = kept[name];
   const found = text === undefined ? null : readLength(text, name, 'in', { least: 0, most });
@@ -50,6 +51,7 @@ export const usualAmong = async (db: Executor, all: readonly Machine[]): Promise
 export async function shopNow(db: Executor): Promise<ShopNow> {
   const [kept, tools] = [await settings(db), await allTools(db)];
   const all = (await machines(db)).map(({ machine }) => machine);
+  const mounted = await mountedNow(db);
   return {
     cutters: ofKind(tools, 'cutter'),
     plates: ofKind(tools, 'plate'),
@@ -63,6 +65,7 @@ export async function shopNow(db: Executor): Promise<ShopNow> {
     cleanUp: thin(kept, 'cleanUp'),
     paper: thin(kept, 'paper'),
     unit: unitIn(kept),
+    ...(mounted ? { mounted } : {}),
   };
 }
 

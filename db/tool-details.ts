@@ -77,6 +77,12 @@ const headRow = (tool_id: number, head: Extract<ToolDetails, { kind: 'head' }>):
   one_idler: head.oneIdler,
   gears: JSON.stringify(head.gears ?? []),
   reached: head.reached ? JSON.stringify(head.reached) : null,
+  dial_lines: head.dial?.perTurn ?? null,
+  dial_vernier: head.dial?.vernier ?? null,
+  dial_near: head.dial?.near ? 1 : 0,
+  dial_only: head.dialOnly ? 1 : 0,
+  lash_num: head.lash?.[0] ?? null,
+  lash_den: head.lash?.[1] ?? null,
 });
 
 /** Writes what a tool has by its kind. */

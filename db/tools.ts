@@ -1,6 +1,7 @@
 import type { AnyTool, Arbor, Chuck, Cutter, Head, Mandrel, OtherTool, Plate } from '../lib/tooling/tooling.ts';
 import type { Angle } from '../lib/values/angle.ts';
 import type { Length } from '../lib/values/length.ts';
+import { ratio } from '../lib/values/ratio.ts';
 import { boreOf, boresById } from './bores.ts';
 import { type Changes, RecordNotFound, saveRow } from './changes.ts';
 import { type Executor, type NewRow, type Row, together } from './executor.ts';
@@ -55,6 +56,9 @@ function headOf(base: Base, row: Row<'head'>): Head {
     ...(gears.length > 0 ? { gears } : {}),
     ...(row.reached === null ? {} : { reached: JSON.parse(row.reached) as number[] }),
     ...(row.one_idler === null ? {} : { oneIdler: row.one_idler }),
+    ...(row.dial_lines === null ? {} : { dial: { perTurn: row.dial_lines, vernier: row.dial_vernier ?? 1, near: row.dial_near === 1 } }),
+    ...(row.dial_only === 1 ? { dialOnly: true } : {}),
+    ...(row.lash_num === null || row.lash_den === null ? {} : { lash: ratio(row.lash_num, row.lash_den) }),
   };
 }
 const arborOf = (base: Base, row: Row<'arbor'>): Arbor => ({ ...base, kind: 'arbor', diameter: row.diameter_nm as Length });

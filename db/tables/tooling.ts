@@ -51,7 +51,9 @@ export interface PlateCircleTable {
 
 /**
  * one_idler: which way the plate turns with a simple train and one idler, once tried. gears: change gears, a JSON list; reached: circles
- * that the back pin reaches, a JSON list, null while it has not been tried.
+ * that the back pin reaches, a JSON list, null while it has not been tried. dial_lines: once round the handwheel of a rotary table, null
+ * without a divided dial; dial_near: 1 where the owner divides by it also what only comes near; dial_only: it takes no index plate.
+ * lash: turns of the crank before the spindle moves, a ratio; null while not measured.
  */
 export interface HeadTable {
   tool_id: number;
@@ -61,6 +63,12 @@ export interface HeadTable {
   one_idler: 'with' | 'against' | null;
   gears: Generated<string>;
   reached: string | null;
+  dial_lines: number | null;
+  dial_vernier: number | null;
+  dial_near: Generated<Flag>;
+  dial_only: Generated<Flag>;
+  lash_num: number | null;
+  lash_den: number | null;
 }
 
 export interface MandrelTable {

@@ -3,7 +3,7 @@ import type { Head, Plate } from '../tooling/tooling.ts';
 import type { IndexMove } from '../values/move.ts';
 import type { Ratio } from '../values/ratio.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
-import { type CirclePicked, fewestChanges } from './fewest-changes.ts';
+import { type CirclePicked, fewestChanges, type Standing } from './fewest-changes.ts';
 import { circlesThatServe, moveOn, turnsPerDivision } from './plain.formulas.ts';
 import { whereOn } from './where-on.ts';
 import { whyNoCircle } from './why-not.ts';
@@ -32,13 +32,13 @@ export type JointChoice = {
 const MOST_JOBS = 60;
 
 /**
- * One choice of circles for all parts that are ready, so that the plate stays on as long as it can: fewest plates or sides put on; then
- * fewest plates; then fewest circles; then circles of fewest holes. Only plates in the shop are chosen from. A part that several of the
+ * One choice of circles for all parts that are ready, so that the plate stays on as long as it can: fewest plates or sides put on, what
+ * stands on the head (mounted) before another that serves as well; then fewest plates; then fewest circles; then circles of fewest holes. Only plates in the shop are chosen from. A part that several of the
  * chosen circles serve takes the one with most holes, where an error of a hole's place counts least (judgement).
  * Source: derived: exact search over all choices. Throws DomainError for no jobs, more than 60, or what plainIndexing refuses.
  * Example: 22 and 28 at 40 to 1 on three plates: both on the second, circles 33 and 21.
  */
-export function chooseCircles(jobs: readonly DividingJob[], plates: readonly Plate[]): JointChoice {
+export function chooseCircles(jobs: readonly DividingJob[], plates: readonly Plate[], mounted?: Standing): JointChoice {
   checkJobs(jobs);
   checkPlates(plates);
   const here = plates.filter((plate) => plate.here);
@@ -50,6 +50,7 @@ export function chooseCircles(jobs: readonly DividingJob[], plates: readonly Pla
   const picked = fewestChanges(
     canBe.map((job) => job.turns[1]),
     here,
+    mounted,
   );
   const placed = canBe.map((job) => placeJob(job, picked));
   const mountings = mountingsOf(picked);

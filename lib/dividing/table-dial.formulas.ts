@@ -1,5 +1,5 @@
 import type { DialMove } from '../values/move.ts';
-import { minus, type Ratio, ratio } from '../values/ratio.ts';
+import { gcd, minus, type Ratio, ratio } from '../values/ratio.ts';
 
 /**
  * A rotary table's handwheel. turns: of the handwheel for one of the table; perTurn: lines on its dial; vernier: parts into which the
@@ -7,8 +7,11 @@ import { minus, type Ratio, ratio } from '../values/ratio.ts';
  */
 export type TableDial = { readonly turns: number; readonly perTurn: number; readonly vernier: number };
 
-/** A setting counted from zero. move: whole turns and lines; error: set less true, in turns of the handwheel, exact. */
-export type DialSetting = { readonly move: DialMove; readonly error: Ratio };
+/**
+ * A setting counted from zero. move: whole turns and lines; the same as it is read: line, and part, the line of the vernier that falls on one
+ * of the dial, 0 for none. error: set less true, in turns of the handwheel, exact.
+ */
+export type DialSetting = { readonly move: DialMove; readonly line: number; readonly part: number; readonly error: Ratio };
 
 /**
  * The nearest setting for a place t turns from zero.
@@ -19,9 +22,15 @@ export type DialSetting = { readonly move: DialMove; readonly error: Ratio };
 export function dialSetting(turns: Ratio, { perTurn, vernier }: Pick<TableDial, 'perTurn' | 'vernier'>): DialSetting {
   const [num, den] = turns;
   const small = perTurn * vernier;
-  const parts = Math.ceil((2 * num * small - den) / (2 * den));
+  const parts = Math.ceil((2 * num * small - den) / (2 * den)) + 0;
   const whole = Math.floor(parts / small);
-  return { move: { turns: whole, divisions: (parts - whole * small) / vernier, perTurn }, error: minus(ratio(parts, small), turns) };
+  const left = parts - whole * small;
+  return {
+    move: { turns: whole, divisions: left / vernier, perTurn },
+    line: Math.floor(left / vernier),
+    part: left % vernier,
+    error: minus(ratio(parts, small), turns),
+  };
 }
 
 /** Where the handwheel stands for tooth n of N, from zero at tooth 1: (n − 1) × R ÷ N turns. Source: derived. */
@@ -29,3 +38,17 @@ export const turnsAt = (n: number, R: number, N: number): Ratio => ratio((n - 1)
 
 /** What one part of the vernier stands for, in degrees of the table: 360 ÷ (R × D × v). Example: 90, 240, 12: 1/720 degree, 5 seconds. */
 export const leastReading = ({ turns, perTurn, vernier }: TableDial): number => 360 / (turns * perTurn * vernier);
+
+/** Whether every one of N divisions falls on a line, of dial or vernier: R × D × v divides by N. Source: derived. Example: 24 on 90 and 240: yes. */
+export const dialServes = ({ turns, perTurn, vernier }: TableDial, N: number): boolean => (turns * perTurn * vernier) % N === 0;
+
+/**
+ * The largest error of any division, in turns of the handwheel: half of what the true places can stand apart within one part.
+ *   e = floor(q ÷ 2) ÷ (q × D × v),  q = N ÷ gcd(N, R × D × v)
+ * Source: derived, as for the nearest hole of a circle. Example: 17 on 90, 240 and 12: q 17, 8/48960 of a turn.
+ */
+export function worstOnDial({ turns, perTurn, vernier }: TableDial, N: number): Ratio {
+  const small = perTurn * vernier;
+  const q = N / gcd(N, turns * small);
+  return ratio(Math.floor(q / 2), q * small);
+}

@@ -37,15 +37,19 @@ const sameGears = (way: Way, gears: readonly number[]): boolean => {
   return wanted.length === gears.length && [...wanted].sort().join() === [...gears].sort().join();
 };
 
-const circleOf = (way: Way): number => ('front' in way.move ? way.move.frontCircle : way.move.circle);
+/** The circle of the crank's pin. */
+export const circleOfWay = (way: Way): number => ('front' in way.move ? way.move.frontCircle : way.move.circle);
 
 /** Hands laid on the head before cutting: a plate or its side changed counts most, then gears, then pin and sector. */
 export function changesFrom(mounted: Mounted | undefined, way: Way): number {
   if (!mounted || way.method === 'direct') return 0;
   const plate = way.plate.id === mounted.plateId && way.side === mounted.side ? 0 : 4;
   const gears = sameGears(way, mounted.gears ?? []) ? 0 : 2;
-  return plate + gears + (plate === 0 && circleOf(way) === mounted.circle ? 0 : 1);
+  return plate + gears + (plate === 0 && circleOfWay(way) === mounted.circle ? 0 : 1);
 }
+
+/** 0 where plate, side and gears stay as they are, and only pin and sector are set anew. */
+const leftStanding = (mounted: Mounted | undefined, way: Way): number => (mounted && changesFrom(mounted, way) <= 1 ? 0 : 1);
 
 const away = (way: Way): number => (way.method === 'direct' || way.plate.here ? 0 : 1);
 
@@ -64,9 +68,9 @@ const directWays = (N: number, { direct }: DividingTools): Way[] =>
   });
 
 /**
- * Every way of dividing into N with what is owned. Plates in the shop come first, then the easiest to set up, then the fewest changes from what
- * is on the head, then a whole count that the crank is set
- * for, then the least plate turning or travel, then the fewest holes. Differential ways are looked for only when nothing
+ * Every way of dividing into N with what is owned. Plates in the shop come first; then what serves with plate, side and gears as they stand
+ * on the head; then the easiest to set up, then the fewest changes from what is on the head, then a whole count that the crank is set for,
+ * then the least plate turning or travel, then the fewest holes. Differential ways are looked for only when nothing
  * plainer serves, or when `all` is asked.
  * Source: derived: each method's own search; the order is a judgement. Empty when nothing serves.
  * Example: 71 on three plates with gears 40 and 72: 10 on 18, the plate turning 5/9 with the crank.
@@ -84,12 +88,13 @@ export function waysToDivide(N: number, tools: DividingTools, all = false): Way[
   ];
   const order = (way: Way): number[] => [
     away(way),
+    leftStanding(tools.mounted, way),
     effort(way),
     changesFrom(tools.mounted, way),
     closes(way),
     plateSpeed(way),
     travel(way),
-    circleOf(way),
+    circleOfWay(way),
   ];
   return ways
     .map((way) => ({ way, by: order(way) }))

@@ -137,7 +137,9 @@ export function rough(job: Job, after: string): PlannedOperation {
     steps: [
       'Raise to the depth of the round with the work clear of the cutter; clamp the knee.',
       'Clamp the spindle, cut the space, run back clear, unclamp, index one way only, clamp.',
-      'Tick each space on the sheet, and look that the pin fell in the hole given there.',
+      job.dividing.by
+        ? 'Tick each space on the sheet, and look that turns and line are those given there.'
+        : 'Tick each space on the sheet, and look that the pin fell in the hole given there.',
       ...(rounds > 1 ? ['Coarse teeth in steel: go round twice, half of it each time.'] : []),
     ],
     figures: {
@@ -234,7 +236,7 @@ export function finish(job: Job, after: string): PlannedOperation {
     steps: [
       'Leave the depth as the span set it, from the first space to the last.',
       'Clamp to cut, free to move, one way only; tick each space.',
-      'Left for a while: look at tooth and hole on the sheet before cutting on.',
+      `Left for a while: look at tooth and ${job.dividing.by ? 'line' : 'hole'} on the sheet before cutting on.`,
     ],
     figures: {
       ...crankFigures(job),

@@ -1,7 +1,9 @@
+import { trainFrom } from '../dividing/idlers.ts';
 import type { Bore } from '../gears/gear.ts';
 import type { Machine } from '../tooling/tooling.ts';
 import { needWords } from './needs.ts';
 import type { SetUp } from './operation.ts';
+import type { MountedNow } from './shop-now.ts';
 
 /** Sizes as whole numbers, so that equal set-ups have equal keys. */
 function boreKey(bore: Bore | null): string {
@@ -43,18 +45,30 @@ export const inChuck = (lathe: Machine | null, jaws: number): SetUp => ({
   says: `${where(lathe, 'Lathe')}: ${jaws}-jaw chuck`,
 });
 
-/** What stands on the mill while teeth are cut. plate and side: null while no circle is chosen. gears: from spindle to plate, in words; '' without. */
+/** What stands on the mill while teeth are cut. plate and side: null while no circle is chosen. gears: from spindle to plate, in words; '' without. byDial: a rotary table divided by its dial. */
 export type Dividing = {
   readonly turns: number;
   readonly headName: string;
   readonly plate: { readonly id: number; readonly name: string; readonly side: number } | null;
   readonly gears: string;
+  readonly byDial?: boolean;
 };
 
+const plateKey = ({ id, side }: NonNullable<Dividing['plate']>): string => `plate ${id} side ${side}`;
+
+/** What stands on a head by the key of a set-up that was made there: its plate and gears; null where no plate does. circle: that of its crank. */
+export function mountedBy(key: string, circle: number | null): MountedNow | null {
+  const [, turns, plateId, side] = /\| head (\d+) \|.*\| plate (\d+) side (\d+)/.exec(key) ?? [];
+  if (turns === undefined) return null;
+  const train = trainFrom(key.split(' | ').at(-1) ?? '');
+  const gears = train ? [...train.drivers, ...train.driven] : [];
+  return { turns: Number(turns), plateId: Number(plateId), side: Number(side), gears, ...(circle === null ? {} : { circle }) };
+}
+
 /** Dividing head, mandrel and plate on the mill: parts that differ only in circle, sector and cutter share it. */
-export const onTheHead = (mill: Machine | null, bore: Bore | null, { turns, headName, plate, gears }: Dividing): SetUp => ({
-  key: keyOf('mill', mill, `head ${turns}`, boreKey(bore), plate ? `plate ${plate.id} side ${plate.side}` : 'no plate', gears),
+export const onTheHead = (mill: Machine | null, bore: Bore | null, { turns, headName, plate, gears, byDial = false }: Dividing): SetUp => ({
+  key: keyOf('mill', mill, `head ${turns}`, boreKey(bore), plate ? plateKey(plate) : byDial ? 'by its dial' : 'no plate', gears),
   place: 'mill',
   machineId: mill?.id ?? null,
-  says: `${where(mill, 'Mill')}: ${headName}, ${plate ? plate.name : 'no plate that serves'}${gears ? `, geared (${gears})` : ''}, on the ${mandrelWords(bore)}`,
+  says: `${where(mill, 'Mill')}: ${headName}, ${plate ? plate.name : byDial ? 'by its dial' : 'no plate that serves'}${gears ? `, geared (${gears})` : ''}, on the ${mandrelWords(bore)}`,
 });

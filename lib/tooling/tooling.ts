@@ -1,6 +1,7 @@
 import type { Bore, Pitch } from '../gears/gear.ts';
 import type { Angle } from '../values/angle.ts';
 import type { Length } from '../values/length.ts';
+import type { Ratio } from '../values/ratio.ts';
 
 /** What every piece of tooling has. here: in the shop and fit for work (not lent out, not worn out). */
 type Tool = { readonly id: number; readonly name: string; readonly here: boolean };
@@ -28,9 +29,15 @@ export type Cutter = Tool & {
 
 export type Plate = Tool & { readonly kind: 'plate'; readonly sides: readonly (readonly number[])[] };
 /**
+ * The divided dial of a rotary table's handwheel. perTurn: lines once round; vernier: parts into which it divides a line, 1 without.
+ * near: the owner divides by it also what falls between the lines, with the error said.
+ */
+export type HeadDial = { readonly perTurn: number; readonly vernier: number; readonly near: boolean };
+/**
  * turns: turns of the crank for one turn of the spindle. reached: circles that the back pin reaches; left out while it has not been tried.
  * gears: change gears that go on it, each physical gear once. oneIdler: which way its plate turns with a simple train and one idler, seen
- * from the crank; null or left out while that has not been tried.
+ * from the crank; null or left out while that has not been tried. dialOnly: it takes no index plate. lash: turns of the crank or handwheel
+ * before the spindle moves; left out while not measured.
  */
 export type Head = Tool & {
   readonly kind: 'head';
@@ -39,6 +46,9 @@ export type Head = Tool & {
   readonly reached?: readonly number[];
   readonly gears?: readonly number[];
   readonly oneIdler?: 'with' | 'against' | null;
+  readonly dial?: HeadDial;
+  readonly dialOnly?: boolean;
+  readonly lash?: Ratio;
 };
 export type Mandrel = Tool & { readonly kind: 'mandrel'; readonly bore: Bore; readonly holding: string; readonly runOut: Length | null };
 export type Arbor = Tool & { readonly kind: 'arbor'; readonly diameter: Length };

@@ -5,7 +5,7 @@ import { chordalAnswer } from '../../lib/gears/chordal.sums.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { spanAnswer } from '../../lib/gears/span.sums.ts';
 import { gearBlank } from '../../lib/gears/spur.sums.ts';
-import { chosenDividing } from '../../lib/routing/chosen.ts';
+import { chosenDividing } from '../../lib/routing/chosen-dividing.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import { cautionView, figureView } from '../figures.ts';
 import type { FigureGroup } from './view-model.ts';
@@ -45,7 +45,7 @@ function measured(gear: Gear): Answer {
 }
 
 function dividing(gear: Gear, shop: ShopNow): Answer {
-  const { answer, head } = chosenDividing(gear.teeth, shop);
+  const { answer, head } = chosenDividing(gear.teeth, shop, undefined, gear.helix !== null);
   if (answer) return answer;
   throw new DomainError({
     given: `${gear.teeth} divisions on the ${head.name}.`,

@@ -1,5 +1,6 @@
 import type { Gear } from '../../lib/gears/gear.ts';
-import { chosenCutter, chosenDividing } from '../../lib/routing/chosen.ts';
+import { chosenCutter } from '../../lib/routing/chosen.ts';
+import { chosenDividing } from '../../lib/routing/chosen-dividing.ts';
 import { needWords, toolsFor } from '../../lib/routing/needs.ts';
 import type { Need } from '../../lib/routing/operation.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
@@ -22,7 +23,7 @@ const allOf = ({ cutters, plates, heads: all, mandrels, arbors, chucks, others }
 /** What a wheel is held on and cut with, the mandrel before all. */
 function needsOf(gear: Gear, shop: ShopNow): Need[] {
   const mandrel: Need[] = gear.bore ? [{ kind: 'mandrel', bore: gear.bore }] : [];
-  return [...mandrel, chosenCutter(gear, shop).need, ...chosenDividing(gear.teeth, shop).needs];
+  return [...mandrel, chosenCutter(gear, shop).need, ...chosenDividing(gear.teeth, shop, undefined, gear.helix !== null).needs];
 }
 
 /** Nothing meets it; a mandrel for a splined bore can be milled in the shop, and the sheet for it is a touch away. */

@@ -1,8 +1,9 @@
 import { acceptChanges, type Listed, ListOvertaken } from '../../db/accept-changes.ts';
 import { leaveOff } from '../../db/bookmarks.ts';
 import { saveRow } from '../../db/changes.ts';
+import { SETS_THE_HEAD } from '../../db/mounted.ts';
 import { markUndone, moveOperation, restoreOperation, strikeOut } from '../../db/operations.ts';
-import { refreshStale } from '../../db/replan.ts';
+import { refreshAllStale, refreshStale } from '../../db/replan.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { readForm } from '../forms/form.ts';
@@ -22,7 +23,8 @@ function backTo({ body }: Visit, otherwise: string): string {
 export async function undone(visit: Visit): Promise<Result> {
   const { line } = await openWritten(visit);
   await markUndone(visit.db, line.id, sentRev(visit));
-  await refreshStale(visit.db, line.routing_id);
+  if (line.key === SETS_THE_HEAD) await refreshAllStale(visit.db);
+  else await refreshStale(visit.db, line.routing_id);
   return { go: to.operation(line.id), saved: 'It is still to be done. What was measured stays.' };
 }
 

@@ -1,7 +1,8 @@
 import { acceptChanges, asListed, type Listed, ListOvertaken } from '../../db/accept-changes.ts';
 import { rowOf } from '../../db/changes.ts';
+import { SETS_THE_HEAD } from '../../db/mounted.ts';
 import { type MeasuredNow, markDone } from '../../db/operations.ts';
-import type { Changed } from '../../db/replan.ts';
+import { type Changed, refreshAllStale } from '../../db/replan.ts';
 import { ticksOf } from '../../db/ticks.ts';
 import { to } from '../addresses.ts';
 import { confirmView } from '../forms/confirm-view.ts';
@@ -103,6 +104,7 @@ export const done = (visit: Visit): Promise<Result> =>
       const { line } = work;
       const { rev, says } = await takeToday(visit, work);
       await markDone(visit.db, line.id, rev, { on: visit.now, minutes, measured: stillAnswering(work, readings) });
+      if (line.key === SETS_THE_HEAD) await refreshAllStale(visit.db);
       return ['Done.', says, notMeasured(line, readings, work.now)].filter((part) => part !== '').join(' ');
     },
     ({ today, at }) => {

@@ -4,6 +4,7 @@ import { choiceField, countField, type Field, optional, readField, tickField } f
 import type { ValuesOf } from '../../forms/form.ts';
 import { wheelsField } from '../../forms/wheels-field.ts';
 import { factView } from '../../sizes.ts';
+import { DIAL_FIELDS, dialTyped, dialWords, lashWords, typedOfDial } from './dial-fields.ts';
 import { type Detailed, kindForm } from './kind-form.ts';
 
 const HOLES = { least: 2, most: 400 };
@@ -70,17 +71,16 @@ const headFields = () => ({
       ],
     }),
   ),
+  ...DIAL_FIELDS,
 });
 
 type HeadTyped = ValuesOf<ReturnType<typeof headFields>>;
-const headDetails = ({ turns, backPin, reached, gears, oneIdler }: HeadTyped): Detailed => ({
-  ok: true,
-  details: {
-    ...{ kind: 'head', turns, backPin, oneIdler, gears },
-    ...(reached.length > 0 ? { reached } : {}),
-  },
-  forms: {},
-});
+function headDetails({ turns, backPin, reached, gears, oneIdler, ...dial }: HeadTyped): Detailed {
+  const found = dialTyped(dial, turns);
+  if (!found.ok) return found;
+  const details = { kind: 'head' as const, turns, backPin, oneIdler, gears, ...(reached.length > 0 ? { reached } : {}), ...found.kept };
+  return { ok: true, details, forms: {} };
+}
 const oneIdlerWords = (oneIdler: Head['oneIdler']): string => (oneIdler ? `turns the plate ${oneIdler} the crank` : 'not tried yet');
 
 const backPinWords = ({ backPin, reached }: Pick<Head, 'backPin' | 'reached'>): string =>
@@ -93,7 +93,10 @@ export const headForm = kindForm({
   blunts: false,
   fields: headFields,
   fresh: { turns: '40' },
-  groups: [{ legend: 'How it divides', names: ['turns', 'gears', 'oneIdler', 'backPin', 'reached'] }],
+  groups: [
+    { legend: 'How it divides', names: ['turns', 'lash', 'gears', 'oneIdler', 'backPin', 'reached'] },
+    { legend: 'The dial of a rotary table', names: ['dialLines', 'dialVernier', 'dialNear', 'dialOnly'] },
+  ],
   details: headDetails,
   name: ({ turns }) => `Dividing head ${turns} to 1`,
   typed: ({ tool }) => ({
@@ -102,13 +105,17 @@ export const headForm = kindForm({
     reached: tool.reached?.join(' ') ?? '',
     gears: tool.gears?.join(', ') ?? '',
     oneIdler: tool.oneIdler ?? '',
+    ...typedOfDial(tool),
   }),
-  short: ({ turns, backPin }) => `${turns} to 1${backPin ? ', back pin' : ''}`,
+  short: ({ turns, backPin, dial }) => `${turns} to 1${backPin ? ', back pin' : ''}${dial ? `, dial of ${dial.perTurn} lines` : ''}`,
   sizes: ({ tool }) => [
     factView('turns', 'Crank for one turn of the spindle', String(tool.turns), 'turns'),
     factView('gears', 'Change gears', tool.gears?.join(', ') ?? 'none'),
     factView('one-idler', 'Simple train, one idler', oneIdlerWords(tool.oneIdler)),
     factView('back-pin', 'Back pin', backPinWords(tool)),
+    factView('dial', 'Divided dial', dialWords(tool)),
+    factView('plates', 'Index plates', tool.dialOnly ? 'takes none' : 'takes them'),
+    factView('lash', 'Lash of the crank', lashWords(tool)),
   ],
   lacks: () => '',
 });

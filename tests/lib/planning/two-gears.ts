@@ -1,5 +1,5 @@
 import type { ShopOperation } from '../../../lib/planning/today.ts';
-import { circlesFor } from '../../../lib/routing/chosen.ts';
+import { circlesFor } from '../../../lib/routing/circles-for.ts';
 import { needWords, toolsFor } from '../../../lib/routing/needs.ts';
 import { planRouting } from '../../../lib/routing/plan.ts';
 import type { ShopNow } from '../../../lib/routing/shop-now.ts';

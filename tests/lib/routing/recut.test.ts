@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { circlesFor } from '../../../lib/routing/chosen.ts';
+import { circlesFor } from '../../../lib/routing/circles-for.ts';
 import { indexSheet } from '../../../lib/routing/index-sheet.ts';
 import { needWords } from '../../../lib/routing/needs.ts';
 import { planRouting } from '../../../lib/routing/plan.ts';

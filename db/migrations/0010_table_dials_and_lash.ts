@@ -1,0 +1,18 @@
+import { type Kysely, sql } from 'kysely';
+
+const statements = [
+  `alter table head add column dial_lines integer check (dial_lines > 1)`,
+  `alter table head add column dial_vernier integer check (dial_vernier > 0 and (dial_vernier is null) = (dial_lines is null))`,
+  `alter table head add column dial_near integer not null default 0 check (dial_near in (0, 1))`,
+  `alter table head add column dial_only integer not null default 0 check (dial_only in (0, 1))`,
+  `alter table head add column lash_num integer check (lash_num >= 0)`,
+  `alter table head add column lash_den integer check (lash_den > 0 and (lash_den is null) = (lash_num is null))`,
+  `create index operation_plate_done on operation (done_on, id) where key = 'plate' and done_on is not null`,
+];
+
+/** Rotary tables that are divided by the lines of their handwheel, and the lash that a crank or handwheel turns before the spindle moves. */
+export const tableDialsAndLash = {
+  up: async (db: Kysely<unknown>): Promise<void> => {
+    for (const statement of statements) await sql.raw(statement).execute(db);
+  },
+};
