@@ -1,7 +1,7 @@
 import { DomainError } from '../figure/domain-error.ts';
-import type { Length } from '../values/length.ts';
 import { bestChoice, type Score, scoreOf, type Table } from './best-choice.ts';
 import type { Given } from './cheapest.ts';
+import type { CleanUp } from './clean-up.ts';
 import { metalOff } from './metal-off.ts';
 import { type Judged, judgeSpare, makes } from './spare-test.ts';
 import type { SpareWheel, Wanted } from './spare-wheel.ts';
@@ -16,7 +16,7 @@ export type ChoiceAsked = {
   readonly likes: readonly LikeGroup[];
   readonly ratiosAfter: (made: readonly number[]) => number;
   readonly forced?: readonly Pair[];
-  readonly cleanUp?: Length;
+  readonly cleanUp?: CleanUp;
   readonly acceptNarrower?: boolean;
 };
 
@@ -73,7 +73,7 @@ function benchOf({ missing: asked, likes, ratiosAfter, cleanUp, acceptNarrower }
   const missing = [...asked].sort(byTeeth);
   const spares = likes.flatMap(({ wheels }) => wheels).sort(byTeeth);
   refuseMany(missing.length, spares.length);
-  const extra = { ...(cleanUp === undefined ? {} : { cleanUp }), ...(acceptNarrower === undefined ? {} : { acceptNarrower }) };
+  const extra = { cleanUp, ...(acceptNarrower === undefined ? {} : { acceptNarrower }) };
   const judged = missing.map(({ gear }) => spares.map((spare) => judgeSpare({ wanted: gear, spare, ...extra })));
   const table: Table = {
     able: judged.map((row) => row.map(({ verdict }) => makes(verdict))),

@@ -5,7 +5,8 @@ import { printNumber } from '../values/print.ts';
 import { type BlankSizes, inWords } from './blank-sizes.ts';
 import { boreCheck } from './bore-check.ts';
 import { type Check, check } from './check.ts';
-import { CASE_DEPTH, WALL_WANTED } from './judgements.data.ts';
+import { type CleanUp, offHub } from './clean-up.ts';
+import { WALL_WANTED } from './judgements.data.ts';
 import type { OldRoot } from './measured-root.sums.ts';
 import { metalCheck } from './metal.ts';
 import { hubDiameter, ringUnderTeeth } from './ring-and-hub.formulas.ts';
@@ -16,9 +17,9 @@ import { boreHole } from './wall.ts';
 export const HUB_STEPS = { in: 16, mm: 1 } as const;
 
 /** The hub that suits: below the old roots (below the case, when case-hardened), and leaving the ring enough under its teeth. */
-export function suitedHub(spare: SpareWheel, root: OldRoot, sizes: BlankSizes, cleanUp: Length): Length {
+export function suitedHub(spare: SpareWheel, root: OldRoot, sizes: BlankSizes, cleanUp: CleanUp): Length {
   const u = (length: number) => inUnit(nanometres(length), sizes.unit);
-  const off = spare.hardness === 'case hard' ? Math.max(cleanUp, 2 * (spare.caseDepth ?? CASE_DEPTH)) : cleanUp;
+  const { off } = offHub(spare, cleanUp);
   return ofUnit(Math.max(0, hubDiameter(u(root.usable), u(off), u(sizes.root), u(sizes.depth), HUB_STEPS[sizes.unit])), sizes.unit);
 }
 

@@ -5,8 +5,9 @@ import type { Gear, Material } from '../gears/gear.ts';
 import { type Length, nanometres } from '../values/length.ts';
 import { type BlankSizes, depthTerm, outsideTerm, rootTerm, sizesOf } from './blank-sizes.ts';
 import type { Check } from './check.ts';
+import { type CleanUp, offHub } from './clean-up.ts';
 import { HUB_STEPS, hubChecks, suitedHub } from './hub-checks.ts';
-import { CASE_DEPTH, CLEAN_UP } from './judgements.data.ts';
+import { CLEAN_UP } from './judgements.data.ts';
 import { type OldRoot, oldRoot } from './measured-root.sums.ts';
 import { ringUnderTeeth } from './ring-and-hub.formulas.ts';
 import type { SpareWheel } from './spare-wheel.ts';
@@ -18,7 +19,7 @@ export type RingAsked = {
   readonly spare: SpareWheel;
   readonly ring: Material;
   readonly hub?: Length;
-  readonly cleanUp?: Length;
+  readonly cleanUp?: CleanUp;
 } & Pick<ShrinkAsked, 'shop' | 'allowancePerInch' | 'strength' | 'ceiling'>;
 
 export type RingVerdict = {
@@ -33,11 +34,10 @@ const SYSTEM =
   'Brown & Sharpe, Practical Treatise on Milling and Milling Machines, rules for spur gears; proportions as named in the system';
 
 function hubTerm(asked: RingAsked, root: OldRoot, sizes: BlankSizes): Term {
-  const { wanted, spare, cleanUp = CLEAN_UP } = asked;
+  const { wanted } = asked;
   if (asked.hub !== undefined) return { text: '', given: [] };
-  const hard = spare.hardness === 'case hard';
-  const off = hard ? Math.max(cleanUp, 2 * (spare.caseDepth ?? CASE_DEPTH)) : cleanUp;
-  const c = oneLength('c', hard ? 'case, on the diameter' : 'clean-up, on the diameter', nanometres(off), sizes.unit, 'guess', 'judgement');
+  const { off, name, from } = offHub(asked.spare, asked.cleanUp);
+  const c = oneLength('c', name, off, sizes.unit, from, ...(from === 'guess' ? ['judgement'] : []));
   const s = one('s', 'steps to the unit', { count: HUB_STEPS[sizes.unit] }, 'table', 'judgement');
   const under = join`${rootTerm(wanted, 'new', sizes.unit)} − 2.4 × ${depthTerm(wanted, 'new', sizes.unit)}`;
   return join`floor(min(${root.usableTerm} − ${c}, ${under}) × ${s}) ÷ ${s}`;
@@ -129,7 +129,7 @@ export function ringAndHub(asked: RingAsked): RingVerdict {
   const sizes = sizesOf(asked.wanted);
   const cleanUp = asked.cleanUp ?? CLEAN_UP;
   const root = oldRoot(asked.spare, sizes.unit);
-  const hub = asked.hub ?? suitedHub(asked.spare, root, sizes, cleanUp);
+  const hub = asked.hub ?? suitedHub(asked.spare, root, sizes, asked.cleanUp);
   const checks = hubChecks(asked.wanted, asked.spare, root, sizes, hub, cleanUp);
   const { fit, reasons } = tryShrink(asked, sizes, hub);
   const verdict = says(checks, reasons);

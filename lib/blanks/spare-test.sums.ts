@@ -3,6 +3,7 @@ import { samePitch } from '../gears/pitch.ts';
 import { nanometres } from '../values/length.ts';
 import { depthTerm, outsideTerm, rootTerm } from './blank-sizes.ts';
 import type { Check } from './check.ts';
+import { cleanUpFrom } from './clean-up.ts';
 import { CLEAN_UP, THUMB_TEETH } from './judgements.data.ts';
 import { type Judged, judgeSpare, type SpareAsked } from './spare-test.ts';
 import { join, lengthFigure, oneLength, type Term } from './term.ts';
@@ -58,7 +59,7 @@ function roomFigures(asked: SpareAsked, judged: Judged, terms: Terms): Partial<R
   const { sizes, root, oldOutside, room } = judged;
   const { unit } = sizes;
   const cleanUp = asked.cleanUp ?? CLEAN_UP;
-  const c = oneLength('c', 'clean-up, on the diameter', cleanUp, unit, cleanUp === CLEAN_UP ? 'guess' : 'typed');
+  const c = oneLength('c', 'clean-up, on the diameter', cleanUp, unit, cleanUpFrom(asked.cleanUp));
   const says = (name: string, symbol: string) => ({ name, symbol, source: DERIVED });
   const { outside, usable } = terms;
   if (room.gaps > 0)

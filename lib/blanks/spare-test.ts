@@ -3,6 +3,7 @@ import type { Length } from '../values/length.ts';
 import { type BlankSizes, sizesOf } from './blank-sizes.ts';
 import { type BoreWork, boreCheck } from './bore-check.ts';
 import type { Check } from './check.ts';
+import type { CleanUp } from './clean-up.ts';
 import { CLEAN_UP } from './judgements.data.ts';
 import { type OldRoot, oldRoot } from './measured-root.sums.ts';
 import { metalCheck, newRing } from './metal.ts';
@@ -17,7 +18,7 @@ export type Verdict = (typeof VERDICTS)[number];
 export type SpareAsked = {
   readonly wanted: Gear;
   readonly spare: SpareWheel;
-  readonly cleanUp?: Length;
+  readonly cleanUp?: CleanUp;
   readonly acceptNarrower?: boolean;
 };
 

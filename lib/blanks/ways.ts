@@ -1,5 +1,6 @@
 import type { Gear, Material } from '../gears/gear.ts';
-import { type Length, nanometres } from '../values/length.ts';
+import { nanometres } from '../values/length.ts';
+import type { CleanUp } from './clean-up.ts';
 import { type Stock, testStock } from './from-stock.ts';
 import { metalOff } from './metal-off.ts';
 import { ringAndHub } from './ring-and-hub.sums.ts';
@@ -25,7 +26,7 @@ export type WaysAsked = {
   readonly stock: readonly Stock[];
   readonly ring: Material;
   readonly splines: boolean;
-  readonly cleanUp?: Length;
+  readonly cleanUp?: CleanUp;
 };
 
 type Held = { readonly spare: SpareWheel; readonly judged: Judged; readonly metal: number };
@@ -45,10 +46,9 @@ const openOf = (verdict: Judged['verdict']): WayOffered['open'] =>
 const order = { yes: 0, 'measure first': 1, no: 2 } as const;
 
 function recuts({ wanted, spares, cleanUp }: WaysAsked): WayOffered[] {
-  const extra = cleanUp === undefined ? {} : { cleanUp };
   const held: Held[] = spares.map((spare) => ({
     spare,
-    judged: judgeSpare({ wanted, spare, ...extra }),
+    judged: judgeSpare({ wanted, spare, cleanUp }),
     metal: metalOff(wanted, spare.gear),
   }));
   const sorted = held.sort((a, b) => a.metal - b.metal || a.spare.id - b.spare.id);
@@ -64,8 +64,7 @@ function recuts({ wanted, spares, cleanUp }: WaysAsked): WayOffered[] {
 
 /** Ring and hub on each spare, the largest hub first: the thinner ring, the less to turn. */
 function rings({ wanted, spares, ring, cleanUp }: WaysAsked): WayOffered[] {
-  const extra = cleanUp === undefined ? {} : { cleanUp };
-  const tried = spares.map((spare) => ({ spare, ring: ringAndHub({ wanted, spare, ring, ...extra }) }));
+  const tried = spares.map((spare) => ({ spare, ring: ringAndHub({ wanted, spare, ring, cleanUp }) }));
   const sorted = tried.sort((a, b) => b.ring.hub - a.ring.hub || a.spare.id - b.spare.id);
   return sorted.map((one) => {
     const open = one.ring.verdict === 'serves' ? 'yes' : one.ring.verdict === 'refused' ? 'no' : 'measure first';

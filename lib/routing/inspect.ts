@@ -1,3 +1,4 @@
+import { CLEAN_UP } from '../blanks/judgements.data.ts';
 import { type SpareVerdict, testSpare } from '../blanks/spare-test.sums.ts';
 import type { SpareWheel } from '../blanks/spare-wheel.ts';
 import { holeWords } from '../cutters/describe.ts';
@@ -66,7 +67,7 @@ export function spareVerdict(job: Job, spare: SpareWheel): SpareVerdict {
 
 function soundFigures({ answer, root }: SpareVerdict, job: Job): Record<string, Figure> {
   const found = Object.entries(answer.figures).flatMap(([key, figure]) => (figure ? [[key, figure] as const] : []));
-  const runOut = atMost('Run-out of the old roots against the bore, full reading', 't', job.shop.cleanUp, job.unit);
+  const runOut = atMost('Run-out of the old roots against the bore, full reading', 't', job.shop.cleanUp ?? CLEAN_UP, job.unit);
   const oldRoot = answer.figures.oldRoot;
   return {
     ...Object.fromEntries(found),

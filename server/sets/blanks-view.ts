@@ -1,5 +1,6 @@
 import { remembered } from '../../db/remembered.ts';
 import type { BlankChoice, Chosen } from '../../lib/blanks/choice.ts';
+import type { CleanUp } from '../../lib/blanks/clean-up.ts';
 import { testSpare } from '../../lib/blanks/spare-test.sums.ts';
 import { type Judged, judgeSpare } from '../../lib/blanks/spare-test.ts';
 import type { SpareWheel, Wanted } from '../../lib/blanks/spare-wheel.ts';
@@ -50,7 +51,7 @@ function shortWords({ gear }: SpareWheel, judged: Judged): string {
 type Held = { readonly state: StateView; readonly says: string };
 
 /** The same, or its refusal in words where a reading makes no sense. */
-function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: Length): Held {
+function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: CleanUp): Held {
   try {
     const judged = judgeSpare({ wanted: wanted.gear, spare, cleanUp });
     return { state: WORDS[judged.verdict], says: shortWords(spare, judged) };
@@ -60,7 +61,7 @@ function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: Length): Held {
   }
 }
 
-export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], cleanUp: Length): TableView {
+export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], cleanUp: CleanUp): TableView {
   const inOrder = [...spares].sort((a, b) => a.gear.teeth - b.gear.teeth || a.id - b.id);
   return {
     title: `Every spare held against ${wanted.name}`,
@@ -76,7 +77,7 @@ export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], clean
 const keptDrawings = remembered<DrawingView>();
 
 /** The figures of turning a spare into a wheel, and the drawing of the new one inside the old. prefix: keeps keys apart on a page. */
-export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, prefix: string) {
+export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: CleanUp, prefix: string) {
   const { answer } = testSpare({ wanted: wanted.gear, spare, cleanUp });
   const form = roundForm(unitOfPitch(wanted.gear.pitch));
   const proposal = { old: spare.gear, oldRoot: judged.root.root, next: wanted.gear };
@@ -93,7 +94,7 @@ export function recutOf({ wanted, spare, judged }: Chosen, cleanUp: Length, pref
 type Shown = {
   readonly choice: BlankChoice | null;
   readonly spares: readonly SpareWheel[];
-  readonly cleanUp: Length;
+  readonly cleanUp: CleanUp;
   readonly elsewhere: (id: number) => boolean;
 };
 

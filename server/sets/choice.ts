@@ -1,11 +1,11 @@
 import { remembered } from '../../db/remembered.ts';
 import { type BlankChoice, chooseBlanks, type LikeGroup, MOST_SPARES, type Pair } from '../../lib/blanks/choice.ts';
+import type { CleanUp } from '../../lib/blanks/clean-up.ts';
 import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
 import type { SpareWheel, Wanted } from '../../lib/blanks/spare-wheel.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import { countRatios, wheelsKey } from '../../lib/trains/ratio-count.ts';
 import { oneOfEachThere } from '../../lib/trains/wheel-lists.ts';
-import type { Length } from '../../lib/values/length.ts';
 import { type Bench, isLike, isMissing, isToBeChosen, ofTheSet, type Place, type Wheel } from './bench.ts';
 
 /** Which spare becomes which missing wheel. refusal: why none could be worked out, or ''. */
@@ -41,7 +41,7 @@ function countWithin(): (wheels: readonly number[]) => number {
 
 const wantedOf = ({ id, gear }: Place): Wanted => ({ id, name: `the ${gear.teeth}`, gear });
 
-const serves = (wanted: readonly Wanted[], spare: SpareWheel, cleanUp: Length): boolean =>
+const serves = (wanted: readonly Wanted[], spare: SpareWheel, cleanUp: CleanUp): boolean =>
   wanted.some(({ gear }) => {
     try {
       return makes(judgeSpare({ wanted: gear, spare, cleanUp }).verdict);
@@ -54,7 +54,7 @@ const serves = (wanted: readonly Wanted[], spare: SpareWheel, cleanUp: Length): 
 const LOOKS = { broken: 3, worn: 2, 'not looked at': 1, good: 0 } as const;
 
 /** Whether cutting the one on the machine rather than its spare keeps the better of the two. */
-function betterCut(fitted: SpareWheel, spare: SpareWheel, wanted: readonly Wanted[], cleanUp: Length): boolean {
+function betterCut(fitted: SpareWheel, spare: SpareWheel, wanted: readonly Wanted[], cleanUp: CleanUp): boolean {
   if (!serves(wanted, spare, cleanUp)) return serves(wanted, fitted, cleanUp);
   if (fitted.trust !== spare.trust) return spare.trust === 'original';
   return LOOKS[fitted.condition.teeth] > LOOKS[spare.condition.teeth];

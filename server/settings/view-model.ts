@@ -5,7 +5,7 @@ import type { Problems, Typed } from '../forms/form.ts';
 import { formMark } from '../once.ts';
 import type { FormView, HiddenView, LinkView, Page } from '../page.ts';
 import type { PageData } from '../views.ts';
-import { AS_DELIVERED, settingFields } from './forms.ts';
+import { settingFields } from './forms.ts';
 
 export interface SettingViews {
   'settings/defaults': Page & {
@@ -22,17 +22,19 @@ const stoodHidden = (typed: Typed): HiddenView => ({ name: 'stood', value: stood
 
 const names = Object.keys(settingFields) as (keyof typeof settingFields)[];
 
-/** A default as it stands, in words, and that it was delivered so. */
-function standingOf(name: keyof typeof settingFields, typed: Typed) {
+/** A default as it stands, in words, and whose it is. */
+function standingOf(name: keyof typeof settingFields, typed: Typed, own: Typed) {
   const field = settingFields[name];
   const text = typed[name] ?? '';
   const chosen = field.choices.find(([value]) => value === text)?.[1];
-  const delivered = text === AS_DELIVERED[name] ? 'As delivered. ' : 'Typed by the owner. ';
+  const delivered = name in own ? 'Typed by the owner. ' : 'As delivered. ';
   return { label: field.label, says: chosen ?? `${text} ${field.unit}`.trim(), why: `${delivered}${field.hint}` };
 }
 
+/** own: what the owner typed of it. */
 type Shown = {
   readonly stands: Typed;
+  readonly own: Typed;
   readonly typed: Typed;
   readonly problems: Problems;
   readonly stood: string;
@@ -62,7 +64,7 @@ export const defaultsView = (shown: Shown): PageData<'settings/defaults'> => ({
   titleBlock: [],
   says: 'These are judgements, not laws. They stand wherever a wheel, a cutter or a routing does not say otherwise, and each page that uses one says so.',
   form: shown.trusted ? formOf(shown) : null,
-  standing: shown.trusted ? [] : names.map((name) => standingOf(name, shown.stands)),
+  standing: shown.trusted ? [] : names.map((name) => standingOf(name, shown.stands, shown.own)),
   links: [
     { says: 'Shop machines: lathe, mill and their dials', href: to.shopMachines },
     { says: 'Devices that may make changes', href: to.devices },

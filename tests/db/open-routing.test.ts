@@ -188,7 +188,7 @@ test('a part without a wheel is not cut from a spare, nor from two things', asyn
 
 test('the defaults as delivered, and as typed', async () => {
   const { db } = await aShop();
-  expect(await shopNow(db)).toMatchObject({ cleanUp: inches(0.01), paper: inches(0.001), convention: 'low end', unit: null, lathe: null });
+  expect(await shopNow(db)).toMatchObject({ cleanUp: undefined, paper: inches(0.001), convention: 'low end', unit: null, lathe: null });
   await setSetting(db, 'cleanUp', '0.5 mm');
   await setSetting(db, 'paper', 'nonsense');
   await setSetting(db, 'convention', 'treatise');

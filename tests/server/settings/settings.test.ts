@@ -21,7 +21,7 @@ describe('the owner’s defaults', () => {
     expect(text).toContain('Judgement.');
     expect(text).toContain('value from memory');
     expect(text).toContain('J. Rose, Modern Machine-Shop Practice');
-    expect(await shopNow(shop.shops.own)).toMatchObject({ cleanUp: inches(0.01), paper: inches(0.001), convention: 'low end', unit: null });
+    expect(await shopNow(shop.shops.own)).toMatchObject({ cleanUp: undefined, paper: inches(0.001), convention: 'low end', unit: null });
   });
 
   it('what is typed is what the work is planned with', async () => {
@@ -44,7 +44,7 @@ describe('the owner’s defaults', () => {
     const answer = await send(shop, '/settings', { ...AS_DELIVERED, [name]: text, stood: stood(await bodyOf()) });
     expect(answer.statusCode).toBe(422);
     expect(answer.body).toContain('has-problem');
-    expect(await shopNow(shop.shops.own)).toMatchObject({ cleanUp: inches(0.01), paper: inches(0.001), convention: 'low end', unit: null });
+    expect(await shopNow(shop.shops.own)).toMatchObject({ cleanUp: undefined, paper: inches(0.001), convention: 'low end', unit: null });
   });
 
   it('two devices: the second is shown both and changes nothing yet', async () => {
@@ -57,6 +57,17 @@ describe('the owner’s defaults', () => {
     expect((await shopNow(shop.shops.own)).cleanUp).toBe(inches(0.012));
     expect((await send(shop, '/settings', { ...AS_DELIVERED, cleanUp: '0.020', stood: stood(late.body) })).statusCode).toBe(303);
     expect((await shopNow(shop.shops.own)).cleanUp).toBe(inches(0.02));
+  });
+
+  it('what the owner typed is his, also where it reads as delivered; what he left alone is not', async () => {
+    const looked = async () => textOf((await ask(shop, '/settings', { peer: LAN_PEER })).body);
+    expect(await looked()).not.toContain('Typed by the owner');
+    await send(shop, '/settings', { ...AS_DELIVERED, paper: '0.0015', stood: stood(await bodyOf()) });
+    expect((await shopNow(shop.shops.own)).cleanUp).toBeUndefined();
+    for (const cleanUp of ['0.012', '0.010'])
+      await send(shop, '/settings', { ...AS_DELIVERED, paper: '0.0015', cleanUp, stood: stood(await bodyOf()) });
+    expect((await shopNow(shop.shops.own)).cleanUp).toBe(inches(0.01));
+    expect(await looked()).toMatch(/Clean-up 0\.010 in Typed by the owner/);
   });
 
   it('a device that may only look reads them and has no form', async () => {
