@@ -1,6 +1,7 @@
 import type { Changes } from './changes.ts';
 import { rowOf, saveRow } from './changes.ts';
 import type { Executor, NewRow, Row } from './executor.ts';
+import { untilChanged } from './until-changed.ts';
 
 export type NewAssembly = Omit<NewRow<'assembly'>, 'id' | 'rev'>;
 
@@ -14,5 +15,7 @@ export const saveAssembly = (db: Executor, id: number, rev: number, changes: Cha
   saveRow(db, 'assembly', id, rev, changes);
 
 /** A machine has few: 500 at most are shown. */
-export const assembliesOf = (db: Executor, projectId: number): Promise<Row<'assembly'>[]> =>
-  db.selectFrom('assembly').selectAll().where('project_id', '=', projectId).orderBy('id').limit(500).execute();
+export const assembliesOf = untilChanged(
+  (db: Executor, projectId: number): Promise<Row<'assembly'>[]> =>
+    db.selectFrom('assembly').selectAll().where('project_id', '=', projectId).orderBy('id').limit(500).execute(),
+);

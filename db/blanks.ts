@@ -5,6 +5,7 @@ import { type Executor, type Row, together } from './executor.ts';
 import { formText, usualForm } from './forms.ts';
 import { ItemTaken } from './parts.ts';
 import { isUnique } from './problems.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** takes null: the whole item; else so much of a bar. */
 export type NewBlank = {
@@ -56,5 +57,7 @@ export async function release(db: Executor, routingId: number, itemId: number): 
   await db.updateTable('blank').set({ released: 1 }).where('routing_id', '=', routingId).where('item_id', '=', itemId).execute();
 }
 
-export const blanksOf = (db: Executor, routingId: number): Promise<Row<'blank'>[]> =>
-  db.selectFrom('blank').selectAll().where('routing_id', '=', routingId).where('released', '=', 0).orderBy('role').execute();
+export const blanksOf = untilChanged(
+  (db: Executor, routingId: number): Promise<Row<'blank'>[]> =>
+    db.selectFrom('blank').selectAll().where('routing_id', '=', routingId).where('released', '=', 0).orderBy('role').execute(),
+);

@@ -1,4 +1,5 @@
 import type { Executor, NewRow } from './executor.ts';
+import { untilChanged } from './until-changed.ts';
 
 export type LeftOff = {
   readonly routing_id: number;
@@ -22,15 +23,17 @@ export async function leaveOff(db: Executor, mark: NewRow<'bookmark'>): Promise<
 }
 
 /** Where work was left, last left first. */
-export const leftOff = (db: Executor, most: number): Promise<LeftOff[]> =>
-  db
-    .selectFrom('bookmark')
-    .innerJoin('routing', 'routing.id', 'bookmark.routing_id')
-    .innerJoin('part', 'part.id', 'routing.part_id')
-    .leftJoin('operation', 'operation.id', 'bookmark.operation_id')
-    .select(['bookmark.routing_id', 'bookmark.operation_id', 'operation.title as operation_title', 'bookmark.note', 'bookmark.at'])
-    .select(['part.id as part_id', 'part.mark as part_mark', 'part.name as part_name'])
-    .orderBy('bookmark.at', 'desc')
-    .orderBy('bookmark.routing_id', 'desc')
-    .limit(most)
-    .execute();
+export const leftOff = untilChanged(
+  (db: Executor, most: number): Promise<LeftOff[]> =>
+    db
+      .selectFrom('bookmark')
+      .innerJoin('routing', 'routing.id', 'bookmark.routing_id')
+      .innerJoin('part', 'part.id', 'routing.part_id')
+      .leftJoin('operation', 'operation.id', 'bookmark.operation_id')
+      .select(['bookmark.routing_id', 'bookmark.operation_id', 'operation.title as operation_title', 'bookmark.note', 'bookmark.at'])
+      .select(['part.id as part_id', 'part.mark as part_mark', 'part.name as part_name'])
+      .orderBy('bookmark.at', 'desc')
+      .orderBy('bookmark.routing_id', 'desc')
+      .limit(most)
+      .execute(),
+);

@@ -1,6 +1,7 @@
 import type { Updateable } from 'kysely';
 import type { Executor, Row } from './executor.ts';
 import type { Schema } from './schema.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What has a rev of its own and can be saved by two devices at once. */
 export type Editable = 'project' | 'assembly' | 'wheel_set' | 'part' | 'item' | 'tool' | 'machine' | 'routing' | 'operation';
@@ -33,13 +34,11 @@ export class RecordChanged extends Error {
   }
 }
 
+const rowIn = untilChanged((db, table: Editable, id: number) => db.selectFrom(table).selectAll().where('id', '=', id).executeTakeFirst());
+
 /** The row with this id. Throws RecordNotFound. */
 export async function rowOf<T extends Editable>(db: Executor, table: T, id: number): Promise<Row<T>> {
-  const found = await db
-    .selectFrom(table as Editable)
-    .selectAll()
-    .where('id', '=', id)
-    .executeTakeFirst();
+  const found = await rowIn(db, table, id);
   if (!found) throw new RecordNotFound(table, id);
   return found as unknown as Row<T>;
 }

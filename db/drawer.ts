@@ -3,6 +3,7 @@ import type { Pitch } from '../lib/gears/gear.ts';
 import type { Executor, Row } from './executor.ts';
 import { type ItemLine, isSpare, itemsById } from './items.ts';
 import type { Schema } from './schema.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What to show of the drawer. kind, pitch null: any. gone: only what is no longer there. */
 export type DrawerAsk = {
@@ -44,7 +45,7 @@ function ordered(db: Executor, ask: DrawerAsk) {
 }
 
 /** One page of the drawer: wheels, bars, castings and the rest, by their teeth or newest first. */
-export async function drawerPage(db: Executor, ask: DrawerAsk): Promise<DrawerPage> {
+export const drawerPage = untilChanged(async (db: Executor, ask: DrawerAsk): Promise<DrawerPage> => {
   const found = await ordered(db, ask)
     .limit(ask.size + 1)
     .execute();
@@ -55,8 +56,9 @@ export async function drawerPage(db: Executor, ask: DrawerAsk): Promise<DrawerPa
     shown.map((row) => row.id),
   );
   return { rows, next: found.length > ask.size && last ? { id: last.id, teeth: last.teeth } : null };
-}
+});
 
 /** Whether anything was ever put in. */
-export const drawerIsEmpty = async (db: Executor): Promise<boolean> =>
-  (await db.selectFrom('item').select('id').limit(1).executeTakeFirst()) === undefined;
+export const drawerIsEmpty = untilChanged(
+  async (db: Executor): Promise<boolean> => (await db.selectFrom('item').select('id').limit(1).executeTakeFirst()) === undefined,
+);

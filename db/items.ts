@@ -6,6 +6,7 @@ import { type AnyGear, addGear, gearById, gearsOfRows, PITCH_UNKNOWN, replaceGea
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import type { Schema } from './schema.ts';
 import { makeFindable } from './search.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** Worked out, never stored. gone: used, sold or lost. fitted: a part holds it. promised: an open blank claims the whole of it. */
 type ItemState = 'gone' | 'fitted' | 'promised' | 'spare';
@@ -103,18 +104,18 @@ export const addItem = (db: Executor, { gear = null, forms = {}, ...item }: NewI
   });
 
 /** Throws RecordNotFound. */
-export async function item(db: Executor, id: number): Promise<ItemLine> {
+export const item = untilChanged(async (db: Executor, id: number): Promise<ItemLine> => {
   const [found] = await withGears(db, await lines(db).where('item.id', '=', id).execute());
   if (!found) throw new RecordNotFound('item', id);
   return found;
-}
+});
 
 /** Many things at once, in the order asked for; those that are not there are left out. */
-export async function itemsById(db: Executor, ids: readonly number[]): Promise<ItemLine[]> {
+export const itemsById = untilChanged(async (db: Executor, ids: readonly number[]): Promise<ItemLine[]> => {
   if (ids.length === 0) return [];
   const found = new Map((await withGears(db, await lines(db).where('item.id', 'in', ids).execute())).map((one) => [one.id, one]));
   return ids.flatMap((id) => found.get(id) ?? []);
-}
+});
 
 /** Saves a thing, and its gear when one is given. Throws RecordNotFound, RecordChanged. */
 export const saveItem = (
@@ -134,7 +135,7 @@ export const saveItem = (
 export const itemsOfSet = async (db: Executor, setId: number): Promise<ItemLine[]> => (await itemsOfSets(db, [setId]))(setId);
 
 /** The same of several sets. */
-export async function itemsOfSets(db: Executor, setIds: readonly number[]): Promise<(setId: number) => ItemLine[]> {
+export const itemsOfSets = untilChanged(async (db: Executor, setIds: readonly number[]): Promise<(setId: number) => ItemLine[]> => {
   if (setIds.length === 0) return () => [];
   const rows = await lines(db)
     .where('item.set_id', 'in', setIds)
@@ -144,20 +145,22 @@ export async function itemsOfSets(db: Executor, setIds: readonly number[]): Prom
     .execute();
   const found = await withGears(db, rows);
   return (setId) => found.filter((one) => one.set_id === setId).slice(0, MOST_OF_SET);
-}
+});
 
 /** Things still here, newest first, of one kind; only spares if wanted. */
-export async function items(db: Executor, kind: Row<'item'>['kind'], only: 'all' | 'spares', ask: PageAsk): Promise<Page<ItemLine>> {
-  const rows = await lines(db)
-    .where('item.kind', '=', kind)
-    .where('item.gone_on', 'is', null)
-    .where('item.id', '<', startOf(ask))
-    .$if(only === 'spares', (query) => query.where((eb) => isSpare(eb as unknown as ExpressionBuilder<Schema, 'item'>)))
-    .orderBy('item.id', 'desc')
-    .limit(ask.size + 1)
-    .execute();
-  return pageOf(await withGears(db, rows), ask, (row) => row.id);
-}
+export const items = untilChanged(
+  async (db: Executor, kind: Row<'item'>['kind'], only: 'all' | 'spares', ask: PageAsk): Promise<Page<ItemLine>> => {
+    const rows = await lines(db)
+      .where('item.kind', '=', kind)
+      .where('item.gone_on', 'is', null)
+      .where('item.id', '<', startOf(ask))
+      .$if(only === 'spares', (query) => query.where((eb) => isSpare(eb as unknown as ExpressionBuilder<Schema, 'item'>)))
+      .orderBy('item.id', 'desc')
+      .limit(ask.size + 1)
+      .execute();
+    return pageOf(await withGears(db, rows), ask, (row) => row.id);
+  },
+);
 
 /** The spare wheels of the whole shop, whatever drawer they lie in: candidates for a blank. Newest first. */
 export const spareWheels = (db: Executor, ask: PageAsk): Promise<Page<ItemLine>> => items(db, 'wheel', 'spares', ask);

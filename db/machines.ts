@@ -5,6 +5,7 @@ import { type Changes, RecordNotFound, saveRow } from './changes.ts';
 import { type Executor, type NewRow, type Row, together } from './executor.ts';
 import { formText, usualForm } from './forms.ts';
 import { makeFindable } from './search.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** The shop's own machine as lib has it, with what only people read; feedForm: how its feeds were typed; quadrant: the boxes of its form, JSON. */
 export type NewMachine = Omit<Machine, 'id'> & {
@@ -100,13 +101,13 @@ async function linesOf(db: Executor, rows: readonly Row<'machine'>[]): Promise<M
 }
 
 /** The shop's machines, in the order in which they came; 200 at most. */
-export async function machines(db: Executor): Promise<MachineLine[]> {
+export const machines = untilChanged(async (db: Executor): Promise<MachineLine[]> => {
   return linesOf(db, await db.selectFrom('machine').selectAll().where('gone_on', 'is', null).orderBy('id').limit(200).execute());
-}
+});
 
 /** Throws RecordNotFound. */
-export async function machine(db: Executor, id: number): Promise<MachineLine> {
+export const machine = untilChanged(async (db: Executor, id: number): Promise<MachineLine> => {
   const [found] = await linesOf(db, await db.selectFrom('machine').selectAll().where('id', '=', id).execute());
   if (!found) throw new RecordNotFound('machine', id);
   return found;
-}
+});

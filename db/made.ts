@@ -4,6 +4,7 @@ import { gearById } from './gears.ts';
 import { addItem, type ItemLine, item } from './items.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** sheet: all that was printed and measured, to be kept as it is. rev: the routing's. */
 export type Making = {
@@ -87,7 +88,7 @@ export const recordMade = (db: Executor, making: Making): Promise<Row<'made'>> =
   });
 
 /** What an item was cut from: one blank, or a hub and a ring; nothing if it was not made here. */
-export async function cutFrom(db: Executor, itemId: number): Promise<ItemLine[]> {
+export const cutFrom = untilChanged(async (db: Executor, itemId: number): Promise<ItemLine[]> => {
   const rows = await db
     .selectFrom('item')
     .innerJoin('made', 'made.id', 'item.made_id')
@@ -100,7 +101,7 @@ export async function cutFrom(db: Executor, itemId: number): Promise<ItemLine[]>
   const items: ItemLine[] = [];
   for (const row of rows) items.push(await item(db, row.item_id));
   return items;
-}
+});
 
 export const MADE_COLUMNS = [
   'made.id',
@@ -119,16 +120,16 @@ export const MADE_COLUMNS = [
 const lines = (db: Executor) => db.selectFrom('made').innerJoin('part', 'part.id', 'made.part_id').select(MADE_COLUMNS);
 
 /** All made records, newest first, without their sheets. */
-export async function madeRecords(db: Executor, ask: PageAsk): Promise<Page<MadeLine>> {
+export const madeRecords = untilChanged(async (db: Executor, ask: PageAsk): Promise<Page<MadeLine>> => {
   const rows = await lines(db)
     .where('made.id', '<', startOf(ask))
     .orderBy('made.id', 'desc')
     .limit(ask.size + 1)
     .execute();
   return pageOf(rows, ask, (row) => row.id);
-}
+});
 
-export async function madeOfPart(db: Executor, partId: number, ask: PageAsk): Promise<Page<MadeLine>> {
+export const madeOfPart = untilChanged(async (db: Executor, partId: number, ask: PageAsk): Promise<Page<MadeLine>> => {
   const query = lines(db).where('made.part_id', '=', partId).where('made.id', '<', startOf(ask));
   return pageOf(
     await query
@@ -138,12 +139,12 @@ export async function madeOfPart(db: Executor, partId: number, ask: PageAsk): Pr
     ask,
     (row) => row.id,
   );
-}
+});
 
 /** One record with its sheet as it was kept. item_id: what came of it, null when scrap. Throws RecordNotFound. */
-export async function madeRecord(db: Executor, id: number): Promise<MadeLine & { sheet: unknown; item_id: number | null }> {
+export const madeRecord = untilChanged(async (db: Executor, id: number): Promise<MadeLine & { sheet: unknown; item_id: number | null }> => {
   const query = lines(db).leftJoin('item', 'item.made_id', 'made.id').select(['made.sheet', 'item.id as item_id']);
   const row = await query.where('made.id', '=', id).executeTakeFirst();
   if (!row) throw new RecordNotFound('made record', id);
   return { ...row, sheet: JSON.parse(row.sheet) as unknown };
-}
+});

@@ -2,6 +2,7 @@ import { type Executor, type Row, together } from './executor.ts';
 import { type Meets, settleNeeds } from './needs.ts';
 import { isReady, stillToDo } from './readiness.ts';
 import { refreshAllStale, strikeAllOffered } from './replan.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What became of the work after the tools had changed: how many operations are ready that were not, and the other way round. */
 export type Settled = { readonly ready: number; readonly waiting: number };
@@ -33,15 +34,17 @@ export type ToolUse = Pick<Row<'operation'>, 'id' | 'title' | 'routing_id'> & {
 };
 
 /** The operations still to be done that count on a tool, oldest first; 500 at most. */
-export const workThatWants = (db: Executor, toolId: number): Promise<ToolUse[]> =>
-  open(db)
-    .innerJoin('part', 'part.id', 'routing.part_id')
-    .innerJoin('need', 'need.operation_id', 'operation.id')
-    .select(['operation.id', 'operation.title', 'operation.routing_id', 'part.id as part_id'])
-    .select(['part.mark as part_mark', 'part.name as part_name'])
-    .where('need.tool_id', '=', toolId)
-    .where(stillToDo)
-    .distinct()
-    .orderBy('operation.id')
-    .limit(500)
-    .execute();
+export const workThatWants = untilChanged(
+  (db: Executor, toolId: number): Promise<ToolUse[]> =>
+    open(db)
+      .innerJoin('part', 'part.id', 'routing.part_id')
+      .innerJoin('need', 'need.operation_id', 'operation.id')
+      .select(['operation.id', 'operation.title', 'operation.routing_id', 'part.id as part_id'])
+      .select(['part.mark as part_mark', 'part.name as part_name'])
+      .where('need.tool_id', '=', toolId)
+      .where(stillToDo)
+      .distinct()
+      .orderBy('operation.id')
+      .limit(500)
+      .execute(),
+);

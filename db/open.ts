@@ -7,6 +7,7 @@ import { migrations } from './migrations/all.ts';
 import { oneConnection } from './one-connection.ts';
 import { DamagedDatabase, ForeignDatabase, isUnreadable } from './problems.ts';
 import type { Schema } from './schema.ts';
+import { watchChanges } from './until-changed.ts';
 
 /** An open shop. copyDaily: takes today's copy unless there is one; gives its path or null. */
 export type Shop = {
@@ -74,6 +75,7 @@ export async function openShop(path: string, opening: Opening): Promise<Shop> {
     await db.destroy();
     throw error;
   }
+  watchChanges(db, file);
   const { copies } = opening;
   let sound = opened.checked;
   const copyDaily = (now: string): string | null => {

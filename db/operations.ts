@@ -10,6 +10,7 @@ import { ownRows } from './own-rows.ts';
 import { type OperationState, statesOf, type Wait } from './readiness.ts';
 import { addReading, type NewReading } from './readings.ts';
 import { setUpId, setUpsById } from './set-ups.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** An operation as it stands, with all that its sheet shows. after: ids of those that come first. */
 export type OperationLine = Omit<Row<'operation'>, 'steps' | 'measures' | 'cautions'> & {
@@ -197,31 +198,30 @@ async function operationLines(db: Executor, rows: readonly Row<'operation'>[]): 
 }
 
 /** Throws RecordNotFound. */
-export async function operation(db: Executor, id: number): Promise<OperationLine> {
+export const operation = untilChanged(async (db: Executor, id: number): Promise<OperationLine> => {
   const [line] = await operationLines(db, [await rowOf(db, 'operation', id)]);
   return line as OperationLine;
-}
+});
 
 /** All operations of several routings, those of each in order; 500 for each routing at most. */
-export async function operationsOfAll(
-  db: Executor,
-  routingIds: readonly number[],
-): Promise<(routingId: number) => readonly OperationLine[]> {
-  if (routingIds.length === 0) return () => [];
-  const query = db.selectFrom('operation').selectAll().where('routing_id', 'in', routingIds);
-  const lines = await operationLines(
-    db,
-    await query
-      .orderBy('routing_id')
-      .orderBy('place_no')
-      .limit(500 * routingIds.length)
-      .execute(),
-  );
-  return (routingId) => lines.filter((line) => line.routing_id === routingId);
-}
+export const operationsOfAll = untilChanged(
+  async (db: Executor, routingIds: readonly number[]): Promise<(routingId: number) => readonly OperationLine[]> => {
+    if (routingIds.length === 0) return () => [];
+    const query = db.selectFrom('operation').selectAll().where('routing_id', 'in', routingIds);
+    const lines = await operationLines(
+      db,
+      await query
+        .orderBy('routing_id')
+        .orderBy('place_no')
+        .limit(500 * routingIds.length)
+        .execute(),
+    );
+    return (routingId) => lines.filter((line) => line.routing_id === routingId);
+  },
+);
 
 /** All operations of a routing in order, the struck ones among them. */
-export async function operationsOf(db: Executor, routingId: number): Promise<OperationLine[]> {
+export const operationsOf = untilChanged(async (db: Executor, routingId: number): Promise<OperationLine[]> => {
   const rows = await db.selectFrom('operation').selectAll().where('routing_id', '=', routingId).orderBy('place_no').limit(500).execute();
   return operationLines(db, rows);
-}
+});

@@ -6,6 +6,7 @@ import { isSpare } from './items.ts';
 import { newPartMark } from './marks.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
+import { untilChanged } from './until-changed.ts';
 
 type OwnColumns = 'id' | 'rev' | 'gear_id' | 'mark' | 'item_id';
 export type NewPart = Omit<NewRow<'part'>, OwnColumns> & { readonly gear?: AnyGear | null; readonly forms?: Forms };
@@ -80,14 +81,14 @@ async function withGears(db: Executor, rows: readonly Omit<PartLine, keyof Wheel
 }
 
 /** Throws RecordNotFound. */
-export async function part(db: Executor, id: number): Promise<PartLine> {
+export const part = untilChanged(async (db: Executor, id: number): Promise<PartLine> => {
   const [found] = await withGears(db, await lines(db).where('part.id', '=', id).execute());
   if (!found) throw new RecordNotFound('part', id);
   return found;
-}
+});
 
 /** Many parts at once, in the order asked for. Throws RecordNotFound. */
-export async function partsById(db: Executor, ids: readonly number[]): Promise<PartLine[]> {
+export const partsById = untilChanged(async (db: Executor, ids: readonly number[]): Promise<PartLine[]> => {
   if (ids.length === 0) return [];
   const found = new Map((await withGears(db, await lines(db).where('part.id', 'in', ids).execute())).map((one) => [one.id, one]));
   return ids.map((id) => {
@@ -95,12 +96,12 @@ export async function partsById(db: Executor, ids: readonly number[]): Promise<P
     if (!one) throw new RecordNotFound('part', id);
     return one;
   });
-}
+});
 
-export async function partByMark(db: Executor, mark: string): Promise<PartLine | null> {
+export const partByMark = untilChanged(async (db: Executor, mark: string): Promise<PartLine | null> => {
   const [found] = await withGears(db, await lines(db).where('part.mark', '=', mark.trim().toUpperCase()).execute());
   return found ?? null;
-}
+});
 
 /** While a part is being made, nothing else fills it and its way stays: what was promised and done would hang in the air. Throws RoutingOpen. */
 async function refuseWhileMade(db: Executor, id: number): Promise<void> {
@@ -145,30 +146,32 @@ export const fitItem = (db: Executor, id: number, rev: number, itemId: number): 
 export const takeOut = (db: Executor, id: number, rev: number): Promise<Row<'part'>> => saveRow(db, 'part', id, rev, { item_id: null });
 
 /** Parts of a machine, newest first; only the missing ones if wanted. */
-export async function partsOfProject(db: Executor, projectId: number, only: 'all' | 'missing', ask: PageAsk): Promise<Page<PartLine>> {
-  const rows = await lines(db)
-    .where('part.project_id', '=', projectId)
-    .where('part.id', '<', startOf(ask))
-    .$if(only === 'missing', (query) => query.where('part.item_id', 'is', null))
-    .orderBy('part.id', 'desc')
-    .limit(ask.size + 1)
-    .execute();
-  return pageOf(await withGears(db, rows), ask, (row) => row.id);
-}
+export const partsOfProject = untilChanged(
+  async (db: Executor, projectId: number, only: 'all' | 'missing', ask: PageAsk): Promise<Page<PartLine>> => {
+    const rows = await lines(db)
+      .where('part.project_id', '=', projectId)
+      .where('part.id', '<', startOf(ask))
+      .$if(only === 'missing', (query) => query.where('part.item_id', 'is', null))
+      .orderBy('part.id', 'desc')
+      .limit(ask.size + 1)
+      .execute();
+    return pageOf(await withGears(db, rows), ask, (row) => row.id);
+  },
+);
 
-export async function partsOfAssembly(db: Executor, assemblyId: number, ask: PageAsk): Promise<Page<PartLine>> {
+export const partsOfAssembly = untilChanged(async (db: Executor, assemblyId: number, ask: PageAsk): Promise<Page<PartLine>> => {
   const query = lines(db).where('part.assembly_id', '=', assemblyId).where('part.id', '<', startOf(ask));
   const rows = await query
     .orderBy('part.id', 'desc')
     .limit(ask.size + 1)
     .execute();
   return pageOf(await withGears(db, rows), ask, (row) => row.id);
-}
+});
 
 const MOST_OF_SET = 200;
 
 /** All wheels that belong to each of several sets, filled or missing; 200 of each at most. */
-export async function partsOfSets(db: Executor, setIds: readonly number[]): Promise<(setId: number) => PartLine[]> {
+export const partsOfSets = untilChanged(async (db: Executor, setIds: readonly number[]): Promise<(setId: number) => PartLine[]> => {
   if (setIds.length === 0) return () => [];
   const rows = await lines(db)
     .where('part.set_id', 'in', setIds)
@@ -177,7 +180,7 @@ export async function partsOfSets(db: Executor, setIds: readonly number[]): Prom
     .execute();
   const found = await withGears(db, rows);
   return (setId) => found.filter((one) => one.set_id === setId).slice(0, MOST_OF_SET);
-}
+});
 
 /** The same of one. */
 export const partsOfSet = async (db: Executor, setId: number): Promise<PartLine[]> => (await partsOfSets(db, [setId]))(setId);

@@ -12,6 +12,7 @@ import { readingsOf } from './readings.ts';
 import { backlashNow } from './shop-now.ts';
 import { spareOf, wheelName } from './spares/spare-of.ts';
 import { stockOf } from './spares/stock-of.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** The wheel to make, as lib takes it. Throws DomainError while nobody has said what the part is. */
 export function wantedOf({ name, mark, stored, unknown, material }: PartLine, backlash: Length): WantedPart {
@@ -98,7 +99,7 @@ function circleInUse(lines: readonly OperationLine[], { plates }: ShopNow): Chos
 const MOST_TOGETHER = 60;
 
 /** Parts of open routings that are still to be divided, the oldest routing first. */
-async function partsToDivide(db: Executor): Promise<PartLine[]> {
+const partsToDivide = untilChanged(async (db: Executor): Promise<PartLine[]> => {
   const rows = await db
     .selectFrom('routing')
     .select('routing.part_id')
@@ -121,7 +122,7 @@ async function partsToDivide(db: Executor): Promise<PartLine[]> {
     db,
     rows.reverse().map((row) => row.part_id),
   );
-}
+});
 
 /** Circles for these parts together with all that are being made, so that they stay on one plate: by the part's mark. */
 export async function circlesNow(

@@ -3,15 +3,17 @@ import type { Executor } from './executor.ts';
 import { MADE_COLUMNS, type MadeLine } from './made.ts';
 import { type Page, type PageAsk, pageOf } from './page.ts';
 import { type ProjectLine, withCounts } from './projects.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** One machine with how many parts it has, how many are missing and how many are being made; null when there is none. */
-export const countsOfProject = async (db: Executor, id: number): Promise<ProjectLine | null> =>
-  (await withCounts(db).where('id', '=', id).executeTakeFirst()) ?? null;
+export const countsOfProject = untilChanged(
+  async (db: Executor, id: number): Promise<ProjectLine | null> => (await withCounts(db).where('id', '=', id).executeTakeFirst()) ?? null,
+);
 
 const nameOf = sql<string>`lower(project.make || ' ' || project.model || ' ' || project.what)`;
 
 /** By name, from the one after `after`. next: the id to ask on from. */
-export async function projectsByName(db: Executor, after: number | null, size: number): Promise<Page<ProjectLine>> {
+export const projectsByName = untilChanged(async (db: Executor, after: number | null, size: number): Promise<Page<ProjectLine>> => {
   const start = sql<boolean>`(${nameOf}, project.id) > (select lower(p.make || ' ' || p.model || ' ' || p.what), p.id
     from project as p where p.id = ${after})`;
   const rows = await withCounts(db)
@@ -21,10 +23,10 @@ export async function projectsByName(db: Executor, after: number | null, size: n
     .limit(size + 1)
     .execute();
   return pageOf(rows, { before: null, size }, (row) => row.id);
-}
+});
 
 /** What was made for a machine, newest first. */
-export async function madeOfProject(db: Executor, projectId: number, ask: PageAsk): Promise<Page<MadeLine>> {
+export const madeOfProject = untilChanged(async (db: Executor, projectId: number, ask: PageAsk): Promise<Page<MadeLine>> => {
   const rows = await db
     .selectFrom('made')
     .innerJoin('part', 'part.id', 'made.part_id')
@@ -35,4 +37,4 @@ export async function madeOfProject(db: Executor, projectId: number, ask: PageAs
     .limit(ask.size + 1)
     .execute();
   return pageOf(rows, ask, (row) => row.id);
-}
+});

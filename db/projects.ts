@@ -4,6 +4,7 @@ import { type Executor, type NewRow, type Row, together } from './executor.ts';
 import { newProjectMark } from './marks.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** mark is given if the owner wants one of his own. */
 export type NewProject = Omit<NewRow<'project'>, 'id' | 'rev' | 'closed_on' | 'mark'> & { readonly mark?: string };
@@ -73,11 +74,11 @@ export const withCounts = (db: Executor) =>
     ]);
 
 /** Newest first, each with its counts. */
-export async function projects(db: Executor, ask: PageAsk): Promise<Page<ProjectLine>> {
+export const projects = untilChanged(async (db: Executor, ask: PageAsk): Promise<Page<ProjectLine>> => {
   const rows = await withCounts(db)
     .where('id', '<', startOf(ask))
     .orderBy('id', 'desc')
     .limit(ask.size + 1)
     .execute();
   return pageOf(rows, ask, (row) => row.id);
-}
+});

@@ -4,6 +4,7 @@ import type { LengthForm } from '../lib/values/print.ts';
 import { amountOf, valueFrom } from './amounts.ts';
 import type { Executor, Row } from './executor.ts';
 import { formOfText, formText, usualForm } from './forms.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What it was read on: exactly one. partId: on the wheel that somebody holds for a part. */
 export type ReadOn = { readonly itemId: number } | { readonly operationId: number } | { readonly partId: number };
@@ -61,11 +62,11 @@ function columnOf(on: ReadOn): readonly ['item_id' | 'operation_id' | 'part_id',
 }
 
 /** In the order in which they were taken; the newest 500. */
-export async function readingsOf(db: Executor, on: ReadOn): Promise<Reading[]> {
+export const readingsOf = untilChanged(async (db: Executor, on: ReadOn): Promise<Reading[]> => {
   const [column, id] = columnOf(on);
   const rows = await db.selectFrom('reading').selectAll().where(column, '=', id).orderBy('id', 'desc').limit(500).execute();
   return rows.reverse().map(asRead);
-}
+});
 
 /** A reading that was noted wrong is struck; what hung on it has to be worked again by the caller. */
 export async function strikeReading(db: Executor, id: number): Promise<void> {

@@ -15,6 +15,7 @@ import { planAsked } from './plan-asked.ts';
 import { planOf } from './planned.ts';
 import { setBlankFails, setStale } from './routings.ts';
 import { shopNow } from './shop-now.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What stands in the routing and what lib says of it today. plan null: nothing is planned for this way, or `refusal` says why not. */
 export type Today = { readonly lines: readonly OperationLine[]; readonly plan: Plan | null; readonly refusal: string };
@@ -55,10 +56,10 @@ export async function todayOf(db: Executor, written: Written, shop?: ShopNow): P
 }
 
 /** The same, of the routing with this id. Throws RecordNotFound. */
-export async function replan(db: Executor, routingId: number): Promise<Today> {
+export const replan = untilChanged(async (db: Executor, routingId: number): Promise<Today> => {
   const routing = await rowOf(db, 'routing', routingId);
   return todayOf(db, { routing, part: await part(db, routing.part_id), lines: await operationsOf(db, routingId) });
-}
+});
 
 /** A figure with its unit, as it is printed. */
 export function figureWords(figure: Figure): string {

@@ -6,6 +6,7 @@ import { addPlanned } from './operations.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { RoutingOpen } from './parts.ts';
 import { isUnique } from './problems.ts';
+import { untilChanged } from './until-changed.ts';
 
 export type NewRouting = {
   readonly partId: number;
@@ -56,13 +57,13 @@ export const openRouting = (db: Executor, routing: NewRouting): Promise<number> 
 /** Throws RecordNotFound. */
 export const routing = (db: Executor, id: number): Promise<Row<'routing'>> => rowOf(db, 'routing', id);
 
-export async function openRoutingOf(db: Executor, partId: number): Promise<Row<'routing'> | null> {
+export const openRoutingOf = untilChanged(async (db: Executor, partId: number): Promise<Row<'routing'> | null> => {
   const found = db.selectFrom('routing').selectAll().where('part_id', '=', partId).where('closed_on', 'is', null);
   return (await found.executeTakeFirst()) ?? null;
-}
+});
 
 /** All routings that a part has had, newest first. */
-export async function routingsOfPart(db: Executor, partId: number, ask: PageAsk): Promise<Page<Row<'routing'>>> {
+export const routingsOfPart = untilChanged(async (db: Executor, partId: number, ask: PageAsk): Promise<Page<Row<'routing'>>> => {
   const query = db.selectFrom('routing').selectAll().where('part_id', '=', partId).where('id', '<', startOf(ask));
   return pageOf(
     await query
@@ -72,7 +73,7 @@ export async function routingsOfPart(db: Executor, partId: number, ask: PageAsk)
     ask,
     (row) => row.id,
   );
-}
+});
 
 /** Gives a routing up: it is closed, its blanks are spares again. Throws RecordNotFound, RecordChanged. */
 export const closeRouting = (db: Executor, id: number, rev: number, on: string): Promise<Row<'routing'>> =>

@@ -4,6 +4,7 @@ import { rowOf, saveRow } from './changes.ts';
 import { type Executor, type NewRow, type Row, together } from './executor.ts';
 import { type ItemLine, itemsOfSet } from './items.ts';
 import { fitItem, type PartLine, partsOfSet } from './parts.ts';
+import { untilChanged } from './until-changed.ts';
 
 export type NewSet = Omit<NewRow<'wheel_set'>, 'id' | 'rev' | 'pattern'> & { readonly pattern: Omit<Gear, 'teeth'> | null };
 export type SetLine = Row<'wheel_set'> & { readonly project_id: number; readonly belong: number; readonly missing: number };
@@ -32,34 +33,36 @@ export const saveSet = (
 ): Promise<Row<'wheel_set'>> => saveRow(db, 'wheel_set', id, rev, { ...changes, pattern: asText(pattern) });
 
 /** The change-gear sets of a machine with how many wheels belong and how many are missing; 100 at most. */
-export const setsOfProject = (db: Executor, projectId: number): Promise<SetLine[]> =>
-  db
-    .selectFrom('assembly')
-    .innerJoin('wheel_set', 'wheel_set.assembly_id', 'assembly.id')
-    .selectAll('wheel_set')
-    .select((eb) => [
-      'assembly.project_id',
-      eb
-        .selectFrom('part')
-        .whereRef('part.set_id', '=', 'wheel_set.id')
-        .select(eb.fn.countAll<number>().as('n'))
-        .$asScalar()
-        .$notNull()
-        .as('belong'),
-      eb
-        .selectFrom('part')
-        .whereRef('part.set_id', '=', 'wheel_set.id')
-        .where('part.item_id', 'is', null)
-        .select(eb.fn.countAll<number>().as('n'))
-        .$asScalar()
-        .$notNull()
-        .as('missing'),
-    ])
-    .where('assembly.project_id', '=', projectId)
-    .orderBy('assembly.id')
-    .orderBy('wheel_set.id')
-    .limit(100)
-    .execute();
+export const setsOfProject = untilChanged(
+  (db: Executor, projectId: number): Promise<SetLine[]> =>
+    db
+      .selectFrom('assembly')
+      .innerJoin('wheel_set', 'wheel_set.assembly_id', 'assembly.id')
+      .selectAll('wheel_set')
+      .select((eb) => [
+        'assembly.project_id',
+        eb
+          .selectFrom('part')
+          .whereRef('part.set_id', '=', 'wheel_set.id')
+          .select(eb.fn.countAll<number>().as('n'))
+          .$asScalar()
+          .$notNull()
+          .as('belong'),
+        eb
+          .selectFrom('part')
+          .whereRef('part.set_id', '=', 'wheel_set.id')
+          .where('part.item_id', 'is', null)
+          .select(eb.fn.countAll<number>().as('n'))
+          .$asScalar()
+          .$notNull()
+          .as('missing'),
+      ])
+      .where('assembly.project_id', '=', projectId)
+      .orderBy('assembly.id')
+      .orderBy('wheel_set.id')
+      .limit(100)
+      .execute(),
+);
 
 const sameTooth = (a: Gear, b: Gear): boolean =>
   a.teeth === b.teeth &&
@@ -86,11 +89,11 @@ async function fillOne(db: Executor, place: PartLine, drawer: readonly ItemLine[
 }
 
 /** The marks of places for which a like wheel lies in the drawer, and which stay empty because they are being made. */
-export async function madeThoughThere(db: Executor, setId: number): Promise<string[]> {
+export const madeThoughThere = untilChanged(async (db: Executor, setId: number): Promise<string[]> => {
   const drawer = await itemsOfSet(db, setId);
   const made = (await partsOfSet(db, setId)).filter((place) => place.item_id === null && place.routing_id !== null);
   return made.filter((place) => likes(place, drawer).length > 0).map(({ mark }) => mark);
-}
+});
 
 /** Gives every missing place of a set the like wheel from its drawer, if one lies there. One that is being made stays. Gives how many were filled. */
 export const fillFromDrawer = (db: Executor, setId: number): Promise<number> =>

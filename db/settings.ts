@@ -1,11 +1,12 @@
 import { RecordNotFound } from './changes.ts';
 import type { Executor } from './executor.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** The owner's defaults by key. A key that was never set is not there; the reader knows the default. */
-export async function settings(db: Executor): Promise<Readonly<Record<string, string>>> {
+export const settings = untilChanged(async (db: Executor): Promise<Readonly<Record<string, string>>> => {
   const rows = await db.selectFrom('setting').select(['key', 'value']).orderBy('key').execute();
   return Object.fromEntries(rows.map((row) => [row.key, row.value]));
-}
+});
 
 /** The last one stands: a default is one small thing, and its page shows what stands. */
 export async function setSetting(db: Executor, key: string, value: string): Promise<void> {

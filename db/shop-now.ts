@@ -9,6 +9,7 @@ import { machines } from './machines.ts';
 import { mountedNow } from './mounted.ts';
 import { settings } from './settings.ts';
 import { allTools } from './tools.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** What lengths among the owner's defaults may be, and what stands until they are typed; a clean-up that nobody typed is lib's own judgement. In inches, as their form asks for them. */
 const THIN = {
@@ -48,7 +49,7 @@ function usualOf(kept: Kept, all: readonly Machine[]): Usual {
 export const usualAmong = async (db: Executor, all: readonly Machine[]): Promise<Usual> => usualOf(await settings(db), all);
 
 /** The shop as it stands: tools, machines and the owner's defaults, as lib takes them. */
-export async function shopNow(db: Executor): Promise<ShopNow> {
+export const shopNow = untilChanged(async (db: Executor): Promise<ShopNow> => {
   const [kept, tools] = [await settings(db), await allTools(db)];
   const all = (await machines(db)).map(({ machine }) => machine);
   const mounted = await mountedNow(db);
@@ -67,7 +68,7 @@ export async function shopNow(db: Executor): Promise<ShopNow> {
     unit: unitIn(kept),
     ...(mounted ? { mounted } : {}),
   };
-}
+});
 
 /** The thinning that a new wheel is cut with, unless its part says otherwise. */
 export const backlashNow = async (db: Executor): Promise<Length> => thin(await settings(db), 'backlash');

@@ -1,5 +1,6 @@
 import type { Executor } from './executor.ts';
 import { ownRows } from './own-rows.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** Ticks a tooth space off as cut; twice is once. */
 export async function tick(db: Executor, operation_id: number, tooth: number, at: string): Promise<void> {
@@ -15,17 +16,19 @@ export async function untick(db: Executor, operationId: number, tooth: number): 
 }
 
 /** The teeth ticked off at each of several operations, in order. */
-export async function ticksOfAll(db: Executor, operationIds: readonly number[]): Promise<(operationId: number) => number[]> {
-  if (operationIds.length === 0) return () => [];
-  const rows = await db
-    .selectFrom('tick')
-    .select(['operation_id', 'tooth'])
-    .where('operation_id', 'in', operationIds)
-    .orderBy('tooth')
-    .execute();
-  const own = ownRows(rows);
-  return (id) => own(id).map((row) => row.tooth);
-}
+export const ticksOfAll = untilChanged(
+  async (db: Executor, operationIds: readonly number[]): Promise<(operationId: number) => number[]> => {
+    if (operationIds.length === 0) return () => [];
+    const rows = await db
+      .selectFrom('tick')
+      .select(['operation_id', 'tooth'])
+      .where('operation_id', 'in', operationIds)
+      .orderBy('tooth')
+      .execute();
+    const own = ownRows(rows);
+    return (id) => own(id).map((row) => row.tooth);
+  },
+);
 
 /** The same at one. */
 export const ticksOf = async (db: Executor, operationId: number): Promise<number[]> => (await ticksOfAll(db, [operationId]))(operationId);

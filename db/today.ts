@@ -4,6 +4,7 @@ import type { Executor, Row } from './executor.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { isReady, type OperationState, stateOfRow, stillToDo, type Wait, waitsOf } from './readiness.ts';
 import { setUpsById } from './set-ups.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** An operation in a list over the whole shop. */
 export type WorkLine = {
@@ -36,8 +37,10 @@ const work = (db: Executor) =>
     .where('routing.closed_on', 'is', null);
 
 /** What can be done today: operations that wait for nothing, by routing, the newest routing first. */
-export const readyWork = (db: Executor, most: number): Promise<WorkLine[]> =>
-  work(db).where(isReady).orderBy('routing.id', 'desc').orderBy('operation.place_no').limit(most).execute();
+export const readyWork = untilChanged(
+  (db: Executor, most: number): Promise<WorkLine[]> =>
+    work(db).where(isReady).orderBy('routing.id', 'desc').orderBy('operation.place_no').limit(most).execute(),
+);
 
 /** A part that is being made. next: its first operation still to be done; waits: what that one waits for. */
 export type OpenWork = {
@@ -99,7 +102,7 @@ function standing(
 }
 
 /** Everything that is being made, newest first, with what each part waits for from outside its own routing. */
-export async function openWork(db: Executor, ask: PageAsk): Promise<Page<OpenWork>> {
+export const openWork = untilChanged(async (db: Executor, ask: PageAsk): Promise<Page<OpenWork>> => {
   const rows = await db
     .selectFrom('routing')
     .innerJoin('part', 'part.id', 'routing.part_id')
@@ -121,13 +124,13 @@ export async function openWork(db: Executor, ask: PageAsk): Promise<Page<OpenWor
   );
   const own = (id: number): Step[] => steps.filter((step) => step.routing_id === id);
   return { rows: page.rows.map((row) => ({ ...row, ...standing(own(row.routing_id), waits) })), next: page.next };
-}
+});
 
 /** A set-up that operations of several parts share. */
 export type SharedSetUp = { readonly setUpId: number; readonly setUp: SetUp; readonly work: readonly WorkLine[] };
 
 /** Operations still to be done of different parts that share a set-up, together; set-ups that most parts share come first. 500 operations at most. */
-export async function sharedSetUps(db: Executor, most: number): Promise<SharedSetUp[]> {
+export const sharedSetUps = untilChanged(async (db: Executor, most: number): Promise<SharedSetUp[]> => {
   const shared = await db
     .selectFrom('routing')
     .crossJoin('operation')
@@ -152,4 +155,4 @@ export async function sharedSetUps(db: Executor, most: number): Promise<SharedSe
     .limit(500)
     .execute();
   return ids.map((id) => ({ setUpId: id, setUp: setUp(id), work: lines.filter((line) => line.set_up_id === id) }));
-}
+});

@@ -9,6 +9,7 @@ import { pitchOf } from './gears.ts';
 import { type Page, type PageAsk, pageOf, startOf } from './page.ts';
 import { makeFindable } from './search.ts';
 import { forgetDetails, formsOfTool, saveDetails, type ToolDetails, type ToolForms } from './tool-details.ts';
+import { untilChanged } from './until-changed.ts';
 
 type Tail = 'id' | 'rev' | 'kind' | 'gone_on';
 export type NewTool = Omit<NewRow<'tool'>, Tail> & { readonly details: ToolDetails; readonly forms?: ToolForms };
@@ -183,24 +184,24 @@ export const saveTool = (
   });
 
 /** Throws RecordNotFound. */
-export async function tool(db: Executor, id: number): Promise<ToolLine> {
+export const tool = untilChanged(async (db: Executor, id: number): Promise<ToolLine> => {
   const [found] = await linesOf(db, await db.selectFrom('tool').selectAll().where('id', '=', id).execute());
   if (!found) throw new RecordNotFound('tool', id);
   return found;
-}
+});
 
 /** Tools still to be had of one kind, lent ones too; newest first. */
-export async function toolsOfKind(db: Executor, kind: AnyTool['kind'], ask: PageAsk): Promise<Page<ToolLine>> {
+export const toolsOfKind = untilChanged(async (db: Executor, kind: AnyTool['kind'], ask: PageAsk): Promise<Page<ToolLine>> => {
   const query = db.selectFrom('tool').selectAll().where('kind', '=', kind).where('gone_on', 'is', null).where('id', '<', startOf(ask));
   const rows = await query
     .orderBy('id', 'desc')
     .limit(ask.size + 1)
     .execute();
   return pageOf(await linesOf(db, rows), ask, (line) => line.row.id);
-}
+});
 
 /** Everything that lib may choose from: all tools not gone, oldest first; 2,000 at most. */
-export async function allTools(db: Executor): Promise<AnyTool[]> {
+export const allTools = untilChanged(async (db: Executor): Promise<AnyTool[]> => {
   const rows = await db.selectFrom('tool').selectAll().where('gone_on', 'is', null).orderBy('id').limit(2000).execute();
   return (await linesOf(db, rows)).map((line) => line.tool);
-}
+});

@@ -4,6 +4,7 @@ import type { Executor } from './executor.ts';
 import { needsOf } from './needs.ts';
 import { ownRows } from './own-rows.ts';
 import { blankWillNotDo } from './readiness.ts';
+import { untilChanged } from './until-changed.ts';
 
 /** key: lib's name of it; null for one that was added by hand. */
 export type KeyedWork = ShopOperation & { readonly key: string | null };
@@ -27,7 +28,7 @@ const openOperations = (db: Executor) =>
     .execute();
 
 /** Everything that is being made, as planning looks at it. */
-export async function workOperations(db: Executor): Promise<KeyedWork[]> {
+export const workOperations = untilChanged(async (db: Executor): Promise<KeyedWork[]> => {
   const rows = await openOperations(db);
   const ids = rows.map((row) => row.id);
   const needsOn = ownRows(await needsOf(db, ids));
@@ -49,4 +50,4 @@ export async function workOperations(db: Executor): Promise<KeyedWork[]> {
     blankFails: row.blank_will_not_do ? row.blank_fails : '',
     needs: needsOn(row.id).map(({ need, tool_name }) => ({ says: needWords(need), metBy: tool_name })),
   }));
-}
+});

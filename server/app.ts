@@ -1,13 +1,13 @@
 import path from 'node:path';
 import cookie from '@fastify/cookie';
 import formbody from '@fastify/formbody';
-import helmet from '@fastify/helmet';
 import staticFiles from '@fastify/static';
 import Fastify, { type FastifyInstance, type FastifyRequest } from 'fastify';
 import type { Config } from './config.ts';
 import { tell } from './errors.ts';
 import { guard, isTrusted } from './guard/guard.ts';
 import { legibleUrl } from './guard/legible-url.ts';
+import { strictHeaders } from './guard/strict-headers.ts';
 import { actOnce } from './once.ts';
 import { packageFolder } from './package-folder.ts';
 import { PAGES } from './pages.ts';
@@ -24,21 +24,6 @@ const MOST_BODY_BYTES = 4 * 1024 * 1024;
 /** Where anyone may send something: the name of a device. */
 const MOST_OPEN_BODY_BYTES = 16 * 1024;
 const REQUEST_MS = 60_000;
-
-const CSP = {
-  useDefaults: false,
-  directives: {
-    defaultSrc: ["'none'"],
-    styleSrc: ["'self'"],
-    scriptSrc: ["'self'"],
-    imgSrc: ["'self'", 'data:'],
-    connectSrc: ["'self'"],
-    manifestSrc: ["'self'"],
-    formAction: ["'self'"],
-    baseUri: ["'none'"],
-    frameAncestors: ["'none'"],
-  },
-};
 
 /** What was sent, by name; a body that is no form is an empty one. */
 const formOf = (body: unknown): Record<string, unknown> =>
@@ -107,12 +92,10 @@ export async function buildApp(building: Building): Promise<FastifyInstance> {
   app.removeContentTypeParser(['application/json', 'text/plain']);
   const folder = packageFolder();
   const replies = newReplies(path.join(folder, 'views'));
-  await app.register(helmet, {
-    contentSecurityPolicy: CSP,
-    strictTransportSecurity: false,
-    referrerPolicy: { policy: 'same-origin' },
-    crossOriginEmbedderPolicy: false,
-    originAgentCluster: false,
+  const strict = await strictHeaders();
+  app.addHook('onRequest', (_request, reply, done) => {
+    for (const [name, value] of strict) reply.raw.setHeader(name, value);
+    done();
   });
   await app.register(cookie);
   await app.register(formbody);

@@ -1,4 +1,4 @@
-import { hostname, networkInterfaces } from 'node:os';
+import { hostname, type NetworkInterfaceInfo, networkInterfaces } from 'node:os';
 
 /** An address in one form: no IPv4-in-IPv6 prefix, no zone, lower case. */
 const plainAddress = (address: string): string =>
@@ -7,28 +7,30 @@ const plainAddress = (address: string): string =>
     .replace(/^::ffff:(?=\d+\.)/, '')
     .replace(/%.*$/, '');
 
-function readAddresses(): Set<string> {
-  const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
-  return new Set(['127.0.0.1', '::1', ...all.map((one) => plainAddress(one.address))]);
-}
+const outOf = (all: ReturnType<typeof networkInterfaces>): NetworkInterfaceInfo[] => Object.values(all).flatMap((list) => list ?? []);
 
 const FRESH_MS = 1000;
-let last = { at: Number.NEGATIVE_INFINITY, addresses: new Set<string>() };
+let last = { at: Number.NEGATIVE_INFINITY, all: [] as readonly NetworkInterfaceInfo[], own: new Set<string>() };
 
 /**
- * Every address of this machine, loopback among them. Read anew each second, since Wi-Fi comes and goes: asking the system
- * takes some 75 µs, and a request from a phone asks three times.
+ * Every address of this machine. Read anew each second, since Wi-Fi comes and goes: asking the system takes some 75 µs, as long
+ * as a small page, and a request from a phone asks four times.
  */
-function ownAddresses(): ReadonlySet<string> {
+function addressesNow(): typeof last {
   const at = performance.now();
-  if (at - last.at > FRESH_MS) last = { at, addresses: readAddresses() };
-  return last.addresses;
+  if (at - last.at > FRESH_MS) {
+    const all = outOf(networkInterfaces());
+    last = { at, all, own: new Set(['127.0.0.1', '::1', ...all.map((one) => plainAddress(one.address))]) };
+  }
+  return last;
 }
+
+/** Loopback among them. */
+const ownAddresses = (): ReadonlySet<string> => addressesNow().own;
 
 /** Addresses under which a phone on the LAN can reach this machine (IPv4 first). */
 export function lanAddresses(): string[] {
-  const all = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
-  const outer = all.filter((one) => !one.internal && !one.address.toLowerCase().startsWith('fe80'));
+  const outer = addressesNow().all.filter((one) => !one.internal && !one.address.toLowerCase().startsWith('fe80'));
   return outer.sort((a, b) => a.family.localeCompare(b.family)).map((one) => one.address);
 }
 
