@@ -32,10 +32,10 @@ async function machine(db: Executor, now: string): Promise<{ readonly feed: Plac
   return { feed: { projectId: id, assemblyId: feed.id, setId: null }, index: { projectId: id, assemblyId: index.id, setId: null } };
 }
 
-/** Two wheels begun together: one from a spare; and one of a prime count, from bar, for which no plate here has a circle. */
+/** Two wheels begun together: one from a spare; and one of a prime count, from bar, for which gears have to turn the plate. */
 async function openBoth(db: Executor, feed: Place, index: Place, now: string): Promise<readonly [number, number]> {
   const cut = await addWheelPlace(db, feed, { ...FEED_WHEEL, teeth: 48 }, 'feed wheel', { why: 'Stripped over a third of its rim.' });
-  const why = '71 is prime, and no circle here is a multiple of it.';
+  const why = '71 is prime, and no circle here is a multiple of it: gears have to turn the plate.';
   const prime = await addWheelPlace(db, index, { ...INDEX_WHEEL, teeth: 71 }, 'index wheel', { why });
   const about = { name: '56T from a scrapped planer', kept_in: 'odd wheels' };
   const spare = await addWheel(db, { ...FEED_WHEEL, teeth: 56 }, null, daysBefore(now, 60), about);
@@ -128,7 +128,7 @@ async function blockAndShaft(db: Executor, place: Place, now: string): Promise<v
   await holdFor(db, journals.id, journals.rev, bored.id);
 }
 
-/** A planer with a casting at the foundry, a shaft that waits for it, a wheel half cut and one that no plate here divides. */
+/** A planer with a casting at the foundry, a shaft that waits for it, a wheel half cut and one that no plate divides without gears. */
 export async function fillDunmarrow(db: Executor, now: string): Promise<void> {
   const { feed, index } = await machine(db, now);
   await blockAndShaft(db, feed, now);

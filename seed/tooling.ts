@@ -109,8 +109,22 @@ const LARGE_PLATE = [
   [46, 47, 49, 51, 53, 54, 57, 58, 59, 62, 66],
 ] as const;
 
+const HEAD_GEARS = [28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
+const TABLE_DIAL = { perTurn: 240, vernier: 6, near: false } as const;
+
 async function dividing(db: Executor, now: string): Promise<void> {
-  await place(db, 'Dividing head, 40 to 1', { kind: 'head', turns: 40, backPin: false, oneIdler: null }, { kept_in: 'under the mill' });
+  await place(
+    db,
+    'Dividing head, 40 to 1',
+    { kind: 'head', turns: 40, backPin: false, oneIdler: null, gears: HEAD_GEARS, lash: ratio(1, 12) },
+    { kept_in: 'under the mill', notes: 'Its change gears hang on the rack by the mill. What one idler does has not been tried.' },
+  );
+  await place(
+    db,
+    'Rotary table, 90 to 1',
+    { kind: 'head', turns: 90, backPin: false, oneIdler: null, dial: TABLE_DIAL, dialOnly: true, lash: ratio(1, 80) },
+    { kept_in: 'on the floor by the drill', notes: 'Minutes on the handwheel, a vernier to 10 seconds. No plate fits it.' },
+  );
   for (const [name, sides] of PLATES) await place(db, name, { kind: 'plate', sides }, { kept_in: 'rack by the mill' });
   const lent = { here: 0, lent_to: 'the club', due_on: dayAfter(now, 9), kept_in: 'rack by the mill' } as const;
   await place(db, 'Large plate, two sides', { kind: 'plate', sides: LARGE_PLATE }, lent);

@@ -1,13 +1,15 @@
 import type { OperationLine } from '../../db/operations.ts';
 import { CLAMP } from '../../lib/dividing/clamp.ts';
 import { compoundTurns } from '../../lib/dividing/compound.formulas.ts';
+import { dialPlace, dialPlaceWords } from '../../lib/dividing/dial-places.ts';
 import type { WalkedMove } from '../../lib/dividing/index-table.ts';
 import { sectorHoles, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import { dialServes, type TableDial } from '../../lib/dividing/table-dial.formulas.ts';
+import { leastFigure, worstFigures } from '../../lib/dividing/table-dial.sums.ts';
 import { compoundWords } from '../../lib/dividing/way-words.ts';
 import { inTurns } from '../../lib/dividing/ways.tables.ts';
 import { indexPlate } from '../../lib/drawing/index-plate.ts';
-import { DomainError } from '../../lib/figure/domain-error.ts';
-import { printMove } from '../../lib/figure/print-value.ts';
+import { printFigure, printMove } from '../../lib/figure/print-value.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
 import { plus, type Ratio, ratio, times } from '../../lib/values/ratio.ts';
@@ -15,13 +17,13 @@ import { to } from '../addresses.ts';
 import { cutNothing } from '../routings/blank-words.ts';
 import type { Views } from '../views.ts';
 import { type Geared, gearedBy, headTurns } from './geared.ts';
-import { type IndexColumns, type IndexLine, inColumns, indexLines, passHeads, type Ticked } from './index-columns.ts';
+import { type IndexColumns, type IndexLine, inColumns, indexLines, landsHead, passHeads, type Ticked } from './index-columns.ts';
 import { dialUnit } from './operation-rows.ts';
 import { onSheet, type Printed, paperBlock } from './paper.ts';
-import { moveOf } from './passes.ts';
 import { partCells } from './route-view.ts';
 import { sheetFigure } from './sheet-figure.ts';
 import type { FactView, IndexBlock } from './view-types.ts';
+import { lashBack, type Walk, walkFor } from './walk.ts';
 import { drawnTall, drawnWide } from './wheel-drawing.ts';
 import { teethOf, type Work } from './work.ts';
 
@@ -31,17 +33,6 @@ const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
 /** The picture of the gears: the lines begin on the next side. */
 const GEARS_TALL = 48;
-
-/** The move that the table walks by: that of the operation asked for. Throws DomainError while no circle serves. */
-export function moveFor({ operations, own, part: { mark } }: Pick<Work, 'operations' | 'own' | 'part'>): WalkedMove {
-  const move = moveOf(operations, own);
-  if (move) return move;
-  throw new DomainError({
-    given: `${mark} has no circle to divide on yet.`,
-    limit: 'An index sheet lists the holes of one circle.',
-    tryThis: 'Put an index plate that serves on record, then accept the figures of today on the routing.',
-  });
-}
 
 /** "27 spaces = 28 holes, counting the pin’s". */
 export const sectorWords = ({ spaces }: IndexMove): string =>
@@ -56,8 +47,19 @@ function turnsOfAll(teeth: number, move: WalkedMove): Ratio {
   return times(ratio(teeth), compoundTurns({ front, frontCircle: move.circle, back: move.back.spaces, backCircle: move.back.circle }));
 }
 
+/** Every place is counted from zero: the handwheel has gone its whole turns at tooth 1 again. */
+function dialProof(teeth: number, { turns, perTurn, vernier }: TableDial): string {
+  const [num, den] = ratio(turns * perTurn * vernier, teeth);
+  const each = vernier === 1 ? 'lines' : `lines of the vernier, ${perTurn} × ${vernier} to a turn`;
+  return `${teeth} × ${fraction([num, den])} ${each} make ${turns} turns; the table takes ${turns}. Nick ${teeth + 1} falls in nick 1, the dial at 0.`;
+}
+
 /** Head turns as the head's own need names them; what the moves, and gears where there are any, make stands against them. */
-function proofWords(teeth: number, move: WalkedMove, { operations }: Pick<Work, 'operations'>): string {
+function proofWords(teeth: number, walk: Walk, work: Pick<Work, 'operations'>): string {
+  return walk.by === 'dial' ? dialProof(teeth, walk.dial) : pinProof(teeth, walk.move, work);
+}
+
+function pinProof(teeth: number, move: WalkedMove, { operations }: Pick<Work, 'operations'>): string {
   const [made, turns, geared] = [turnsOfAll(teeth, move), headTurns(operations), gearedBy(operations)];
   const asked = turns === null ? '' : `; the head takes ${turns}`;
   const nicks = `Nick ${teeth + 1} falls in nick 1.`;
@@ -80,7 +82,7 @@ function moveSaid(move: WalkedMove): string {
 const fact = (key: string, name: string, text: string): FactView => ({ key, name, text });
 
 /** Depths as they are dialled, by operation: what is set before each round. */
-function dialFacts({ operations, machines, now }: Work): FactView[] {
+function depthFacts({ operations, machines, now }: Work): FactView[] {
   const dials = operations.flatMap((operation: OperationLine) =>
     operation.figures
       .filter(({ key }) => /^dial\d*$/.test(key) && ['touch', 'rough'].includes(operation.key ?? ''))
@@ -108,19 +110,44 @@ const gearFacts = ({ says, idlers, plate, plateTurns }: Geared): FactView[] => [
   ),
 ];
 
+const lashFacts = (work: Work): FactView[] => {
+  const back = lashBack(work);
+  return back ? [fact('lash', 'Lash', `gone past: back ${back} or more`)] : [];
+};
+
+/** What a table is set by, and how far its worst tooth stands off. */
+function dialFacts({ teeth, dial }: Extract<Walk, { by: 'dial' }>): FactView[] {
+  const second = dialPlace(2, teeth, dial);
+  const worst = worstFigures(teeth, dial);
+  const least = printFigure(leastFigure(dial));
+  const exact = dialServes(dial, teeth);
+  return [
+    fact('crank', 'Tooth 2', dialPlaceWords(second, dial)),
+    fact('least', 'Least reading', `${least.text}${least.unit}`),
+    fact(
+      'worst',
+      'Worst tooth',
+      exact ? 'none: every tooth falls on a line' : `${printFigure(worst.worstTooth).text}, off by ${printFigure(worst.worst).text}″`,
+    ),
+  ];
+}
+
 /** What is set for this part. */
-function indexFacts(work: Work, move: WalkedMove): FactView[] {
+function indexFacts(work: Work, walk: Walk): FactView[] {
+  const teeth = fact('teeth', 'Teeth', String(teethOf(work)));
+  const how = walk.by === 'dial' ? dialFacts(walk) : pinFacts(work, walk.move);
+  return [teeth, ...how, ...lashFacts(work), ...cutterFact(work), ...depthFacts(work)];
+}
+
+function pinFacts(work: Work, move: WalkedMove): FactView[] {
   const geared = gearedBy(work.operations);
   return [
-    fact('teeth', 'Teeth', String(teethOf(work))),
     fact('crank', 'Each move', moveSaid(move)),
     fact('sector', 'Sector', sectorWords(move)),
     ...(move.back
       ? [fact('back-sector', 'Sector of the back pin', sectorWords({ ...move.back, turns: 0, spaces: Math.abs(move.back.spaces) }))]
       : []),
     ...(geared ? gearFacts(geared) : []),
-    ...cutterFact(work),
-    ...dialFacts(work),
   ];
 }
 
@@ -134,8 +161,17 @@ const columnsWide = (heads: readonly string[], big: boolean): number => {
 type FirstSide = 'plain' | 'two pins' | 'gears';
 const TWO_PINS_TAKE = 7;
 
+/** What the columns are headed by. */
+type Headed = Pick<IndexColumns, 'passes' | 'lands' | 'off'>;
+const headed = (walk: Walk, lines: readonly IndexLine[], all: readonly Ticked[]): Headed => ({
+  passes: passHeads(all.map(({ pass }) => pass)),
+  lands: landsHead(walk),
+  off: lines.some(({ off }) => off !== ''),
+});
+
 /** The lines of one part shared out over sides, each in columns side by side. */
-function sidesOf(lines: readonly IndexLine[], heads: readonly string[], firstSide: FirstSide): IndexColumns[] {
+function sidesOf(lines: readonly IndexLine[], head: Headed, firstSide: FirstSide): IndexColumns[] {
+  const heads = head.off ? [...head.passes, 'off'] : head.passes;
   const most = ({ first, later }: typeof BIG | typeof PLAIN) =>
     firstSide === 'gears' ? { first: 0, later } : { first: firstSide === 'plain' ? first : first - TWO_PINS_TAKE, later };
   const bigRoom = most(BIG);
@@ -145,37 +181,41 @@ function sidesOf(lines: readonly IndexLine[], heads: readonly string[], firstSid
   const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
     lines.slice(first + at * later, first + (at + 1) * later),
   );
-  const side = (some: readonly IndexLine[], fits: number): IndexColumns => ({ big, passes: heads, columns: inColumns(some, fits) });
+  const side = (some: readonly IndexLine[], fits: number): IndexColumns => ({ big, ...head, columns: inColumns(some, fits) });
   return [
-    first === 0 ? { big, passes: heads, columns: [] } : side(lines.slice(0, first), room.first),
+    first === 0 ? { big, ...head, columns: [] } : side(lines.slice(0, first), room.first),
     ...rest.map((some) => side(some, room.later)),
   ];
 }
 
 /** The table of one part, small, to stand on a sheet with others. */
 export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
-  const [teeth, move] = [teethOf(work), moveFor(work)];
-  const [heads, lines] = [passHeads(all.map(({ pass }) => pass)), indexLines(teeth, move, all)];
-  const most = Math.max(10, Math.ceil(lines.length / columnsWide(heads, false)));
+  const [teeth, walk] = [teethOf(work), walkFor(work)];
+  const lines = indexLines(teeth, walk, all);
+  const head = headed(walk, lines, all);
+  const most = Math.max(10, Math.ceil(lines.length / columnsWide(head.passes, false)));
   return {
     id: `index-${work.part.id}`,
     title: `${work.part.mark} ${work.part.name}`,
-    facts: indexFacts(work, move).filter(({ key }) => ['teeth', 'crank', 'sector', 'cutter'].includes(key)),
-    proof: proofWords(teeth, move, work),
+    facts: indexFacts(work, walk).filter(({ key }) => ['teeth', 'crank', 'sector', 'worst', 'cutter'].includes(key)),
+    proof: proofWords(teeth, walk, work),
     clamp: CLAMP.says,
-    columns: { big: false, passes: heads, columns: inColumns(lines, most) },
+    columns: { big: false, ...head, columns: inColumns(lines, most) },
   };
 }
 
+const firstSideOf = (walk: Walk, geared: Geared | null): FirstSide =>
+  geared ? 'gears' : walk.by === 'pin' && walk.move.back ? 'two pins' : 'plain';
+const plateOf = ({ circle, turns, spaces }: WalkedMove) => ({ holes: circle, turns, spaces });
+
 /** setUp: where the teeth are cut. */
 export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], printed: Printed): Views['sheets/index-sheet'] {
-  const [teeth, move, { part }] = [teethOf(work), moveFor(work), work];
-  const heads = passHeads(all.map(({ pass }) => pass));
-  const geared = gearedBy(work.operations);
-  const sides = sidesOf(indexLines(teeth, move, all), heads, geared ? 'gears' : move.back ? 'two pins' : 'plain');
+  const [teeth, walk, { part }] = [teethOf(work), walkFor(work), work];
+  const geared = walk.by === 'pin' ? gearedBy(work.operations) : null;
+  const lines = indexLines(teeth, walk, all);
+  const sides = sidesOf(lines, headed(walk, lines, all), firstSideOf(walk, geared));
   const title = `${part.mark} ${part.name}`;
   const anew = work.operations.map(cutNothing).find((says) => says !== '');
-  const plate = { holes: move.circle, turns: move.turns, spaces: move.spaces };
   return {
     ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
     heading: `${teeth} teeth: index table`,
@@ -183,11 +223,12 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
     block: {
       id: `index-${part.id}`,
       title,
-      facts: indexFacts(work, move),
-      proof: proofWords(teeth, move, work),
+      facts: indexFacts(work, walk),
+      proof: proofWords(teeth, walk, work),
       clamp: anew || CLAMP.says,
     },
-    plate: drawnWide((shown) => indexPlate(plate, { shown }), PLATE_WIDE),
+    plate: walk.by === 'pin' ? drawnWide((shown) => indexPlate(plateOf(walk.move), { shown }), PLATE_WIDE) : null,
+    place: walk.by === 'pin' ? 'hole' : 'line',
     gears: geared ? drawnTall(geared.draw, GEARS_TALL) : null,
     sides: sides.map((columns, at) => ({
       first: at === 0,

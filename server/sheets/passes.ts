@@ -1,9 +1,7 @@
 import type { OperationLine } from '../../db/operations.ts';
-import { backHoleAt, type WalkedMove } from '../../lib/dividing/index-table.ts';
-import { landingHole, turnsMade } from '../../lib/dividing/plain.formulas.ts';
+import type { WalkedMove } from '../../lib/dividing/index-table.ts';
 import { BACKWARDS } from '../../lib/dividing/way-words.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
-import type { Ratio } from '../../lib/values/ratio.ts';
 
 /** What is done to every tooth space in turn. nick: all and one more. */
 type PassKind = 'nick' | 'rough' | 'finish';
@@ -46,47 +44,39 @@ function keptBack(figures: OperationLine['figures']): Pick<WalkedMove, 'back'> {
 }
 
 /** The move that one operation keeps; null where it keeps none. */
-function keptMove({ figures }: OperationLine): WalkedMove | null {
+export function keptMove({ figures }: OperationLine): WalkedMove | null {
   const move = ownMove(figures, 'crank');
   return move && { ...move, ...keptBack(figures) };
 }
 
 /**
- * The move of the crank that a routing divides by. own: the operation that is looked at: its own move, and where it has none that of the
- * last one before it, for what is done was done by the move that it keeps, whatever another plate asks for today. Null while no circle serves.
+ * What the operation that is looked at keeps (own), and where it keeps nothing what the last one before it does, then those after it: for
+ * what is done was done by what it keeps, whatever another plate asks for today. Null where none keeps it.
  */
-export function moveOf(operations: readonly OperationLine[], own: OperationLine | null = null): WalkedMove | null {
+export function nearestKept<T>(
+  operations: readonly OperationLine[],
+  own: OperationLine | null,
+  kept: (one: OperationLine) => T | null,
+): T | null {
   const live = operations.filter(({ struck_on, id }) => struck_on === null || id === own?.id);
   const here = live.findIndex(({ id }) => id === own?.id);
-  const nearest = [...live.slice(0, here + 1).reverse(), ...live.slice(here + 1)];
-  for (const operation of nearest) {
-    const move = keptMove(operation);
-    if (move) return move;
+  for (const operation of [...live.slice(0, here + 1).reverse(), ...live.slice(here + 1)]) {
+    const found = kept(operation);
+    if (found) return found;
   }
   return null;
 }
 
-/** One tick of a pass: which tooth, in which round, and where the pin lands for it. again: the first tooth once more, the proof. */
-export type Mark = {
-  readonly mark: number;
-  readonly tooth: number;
-  readonly round: number;
-  readonly again: boolean;
-  readonly hole: number;
-  readonly backHole?: number;
-  readonly turns: Ratio;
-};
+/** One tick of a pass: which tooth, and in which round. again: the first tooth once more, the proof. */
+export type Mark = { readonly mark: number; readonly tooth: number; readonly round: number; readonly again: boolean };
 
-export function markOf(pass: Pass, move: WalkedMove, mark: number): Mark {
+export function markOf(pass: Pass, mark: number): Mark {
   const done = mark - 1;
   return {
     mark,
     tooth: (done % pass.teeth) + 1,
     round: Math.floor(done / pass.teeth) + 1,
     again: pass.kind === 'nick' && mark === pass.marks,
-    hole: landingHole(mark, move),
-    ...backHoleAt(mark, move),
-    turns: turnsMade(done, move),
   };
 }
 

@@ -5,11 +5,12 @@ import { recordId } from '../record-id.ts';
 import { refuseClosed } from '../routings/work.ts';
 import { paper, type Result, show, type Visit } from '../visit.ts';
 import { markCut, passAt, takeBack, ticked, tickedOfAll } from './count.ts';
-import { indexSheet as indexView, moveFor } from './index-view.ts';
+import { indexSheet as indexView } from './index-view.ts';
 import { printedBy } from './paper.ts';
 import { routeSheet } from './route-view.ts';
 import { setUpSheet as setUpView } from './set-up-view.ts';
 import { teethView } from './teeth-view.ts';
+import { walkFor } from './walk.ts';
 import { countingOf, sharedWork, teethOf, workOfOperation, workOfPart } from './work.ts';
 
 /** The routing of one part on paper. */
@@ -57,7 +58,7 @@ async function counting({ db, params }: Visit) {
 export async function teeth(visit: Visit): Promise<Result> {
   const { work, own, all } = await counting(visit);
   const open = own.pass.operation.done_on === null && work.routing?.closed_on === null;
-  return show('sheets/teeth', teethView(work, own, all, moveFor(work), visit.trusted && open));
+  return show('sheets/teeth', teethView(work, own, all, walkFor(work), visit.trusted && open));
 }
 
 /** The mark that a button names; 0, which no tooth has, when it names none. */

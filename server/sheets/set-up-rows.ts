@@ -1,12 +1,13 @@
 import type { StoredFigure } from '../../db/figures.ts';
 import type { StoredNeed } from '../../db/needs.ts';
 import type { OperationLine } from '../../db/operations.ts';
+import { dialPlace, dialPlaceWords } from '../../lib/dividing/dial-places.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import { sectorWords } from './index-view.ts';
 import { dialUnit } from './operation-rows.ts';
-import { moveOf } from './passes.ts';
 import { sheetFigure } from './sheet-figure.ts';
 import type { DiffersView, FactView } from './view-types.ts';
+import { type Walk, walkOf } from './walk.ts';
 import type { Work } from './work.ts';
 
 /** One thing that is set for a part. */
@@ -44,22 +45,33 @@ function figureRow(operation: OperationLine, stored: StoredFigure, { machines, n
   return { key: keyOf(operation, stored.key), name: over ? 'Span' : speeds ? `${name}: ${operation.title}` : name, text: words };
 }
 
+function walkRows(walk: Walk): SetRow[] {
+  if (walk.by === 'dial')
+    return [
+      {
+        key: 'dial',
+        name: 'Dial',
+        text: `${walk.dial.perTurn} lines${walk.dial.vernier === 1 ? '' : `, vernier of ${walk.dial.vernier}`}`,
+      },
+      { key: 'turns', name: 'Tooth 2 stands at', text: dialPlaceWords(dialPlace(2, walk.teeth, walk.dial), walk.dial) },
+    ];
+  const { circle, turns } = walk.move;
+  return [
+    { key: 'circle of', name: 'Circle', text: `${circle} holes` },
+    { key: 'turns', name: 'Whole turns a move', text: String(turns) },
+    { key: 'sector', name: 'Sector', text: sectorWords(walk.move) },
+  ];
+}
+
 /** Everything that is set for one part in this set-up, in the order of the work; each thing once. */
 export function setRows(work: Work): SetRow[] {
-  const { operations, own, part } = work;
-  const move = moveOf(operations, own);
+  const { operations, part } = work;
+  const walk = walkOf(work);
   const figures = operations
     .filter(({ key }) => key !== 'measure' && key !== 'nick')
     .flatMap((operation) => operation.figures.filter(({ key }) => SET.test(key)).map((stored) => figureRow(operation, stored, work)));
-  const dividing = move
-    ? [
-        { key: 'circle of', name: 'Circle', text: `${move.circle} holes` },
-        { key: 'turns', name: 'Whole turns a move', text: String(move.turns) },
-        { key: 'sector', name: 'Sector', text: sectorWords(move) },
-      ]
-    : [];
   const teeth = part.stored ? [{ key: 'teeth', name: 'Teeth', text: String(part.stored.gear.teeth) }] : [];
-  const found = [...teeth, ...operations.flatMap(({ needs }) => needs.map(needRow)), ...dividing, ...figures];
+  const found = [...teeth, ...operations.flatMap(({ needs }) => needs.map(needRow)), ...(walk ? walkRows(walk) : []), ...figures];
   return found.filter((row, at) => found.findIndex(({ key }) => key === row.key) === at);
 }
 

@@ -5,10 +5,10 @@ import type { Views } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
 import { indexBlock } from './index-view.ts';
 import { onSheet, type Printed, paperBlock, titleCell } from './paper.ts';
-import { moveOf } from './passes.ts';
 import { type Compared, compared, setRows } from './set-up-rows.ts';
 import { shareOut } from './sides.ts';
 import type { IndexBlock } from './view-types.ts';
+import { walkOf } from './walk.ts';
 import { machineName, type Work } from './work.ts';
 
 /** One part in the set-up, with its ticks. */
@@ -32,7 +32,7 @@ const onOneSide = (block: IndexBlock): IndexBlock =>
       };
 
 const atMill = ({ work }: PartInSetUp): boolean =>
-  work.operations.some(({ key }) => key === 'plate' || key === 'nick') && moveOf(work.operations, work.own) !== null;
+  work.operations.some(({ key }) => key === 'plate' || key === 'nick') && walkOf(work) !== null;
 
 /** Letters that surely stand on one line of a cell, in a fact of two columns and in a column of the table. */
 const FACT_ACROSS = 24;

@@ -1,11 +1,11 @@
-import type { WalkedMove } from '../../lib/dividing/index-table.ts';
-import { printMove } from '../../lib/figure/print-value.ts';
 import { to } from '../addresses.ts';
 import type { AtMachineView, ButtonView } from '../page.ts';
 import { cutNothing } from '../routings/blank-words.ts';
 import type { PageData } from '../views.ts';
 import type { Ticked } from './index-columns.ts';
 import { type Mark, markOf, nextMark, type Pass } from './passes.ts';
+import { lashBack, type Walk } from './walk.ts';
+import { comesTo, landsIn } from './walk-words.ts';
 import type { Counting } from './work.ts';
 
 const NAMES = { nick: 'Nick', rough: 'Rough', finish: 'Finish' } as const;
@@ -25,24 +25,16 @@ const button = (action: string, mark: number, says: string, kind: ButtonView['ki
   confirm: '',
 });
 
-/** With two pins both moves, the crank alone and then the plate with it. */
-const bothMoves = (move: WalkedMove, { spaces, circle }: NonNullable<WalkedMove['back']>): string =>
-  `Crank ${printMove(move)}. Then lift the back pin: plate and crank together ${printMove({ turns: 0, spaces: Math.abs(spaces), circle })} ${spaces > 0 ? 'the same way' : 'back'}.`;
+const AGAIN = {
+  pin: 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.',
+  dial: 'It must fall in nick 1, the dial at 0. If it falls beside, stop: turns, line or count is wrong.',
+} as const;
 
-/** How the pin comes to the hole of this tooth. */
-function comesTo(mark: Mark, move: WalkedMove): string {
-  if (mark.mark === 1) return move.back ? 'Both pins stand in hole 0. Do not crank yet.' : 'The pin stands in hole 0. Do not crank yet.';
-  if (move.back) return bothMoves(move, move.back);
-  if (move.spaces === 0) return `Crank ${printMove(move)}: the pin drops into the hole it came from.`;
-  return `Crank ${printMove(move)} from hole ${(mark.hole + move.circle - move.spaces) % move.circle}.`;
+/** Where it has been measured, how far back the crank goes to come up again on the same side of the lash. */
+function lashCaution(work: Counting): AtMachineView['caution'] {
+  const back = lashBack(work);
+  return back ? { name: 'Lash', weight: 'note', word: 'Lash', says: `Gone past: back ${back} or more, then up again.` } : null;
 }
-
-function landsIn({ mark, hole, backHole }: Mark, { turns }: WalkedMove): string {
-  const turned = mark === 1 || turns === 0 ? '' : `${turns} turn${turns === 1 ? '' : 's'}, `;
-  return backHole === undefined ? `${turned}hole ${hole}` : `${turned}hole ${hole}, back pin ${backHole}`;
-}
-
-const AGAIN = 'It must fall in nick 1. If it falls beside, stop: circle, sector or count is wrong.';
 
 /** A pass before this one that is neither counted to its end nor marked done: it comes first. */
 function before(pass: Pass, all: readonly Ticked[]): string {
@@ -57,17 +49,17 @@ function after(pass: Pass, all: readonly Ticked[]): AtMachineView['later'] {
   return next ? { says: NAMES[next.pass.kind], href: to.teeth(next.pass.operation.id) } : null;
 }
 
-function working(pass: Pass, mark: Mark, move: WalkedMove, all: readonly Ticked[]): AtMachineView {
+function working(pass: Pass, mark: Mark, walk: Walk, all: readonly Ticked[], caution: AtMachineView['caution']): AtMachineView {
   const done = all.find((one) => one.pass.operation.id === pass.operation.id)?.ticks.length ?? 0;
   return {
     step: `${passName(pass, mark)} · ${done} of ${pass.marks} done`,
     name: toothName(mark),
-    text: landsIn(mark, move),
+    text: landsIn(mark, walk),
     unit: '',
     words: true,
-    limits: comesTo(mark, move),
-    says: cutNothing(pass.operation) || (mark.again ? AGAIN : before(pass, all)),
-    caution: null,
+    limits: comesTo(mark, walk),
+    says: cutNothing(pass.operation) || (mark.again ? AGAIN[walk.by] : before(pass, all)),
+    caution,
     earlier: null,
     later: null,
   };
@@ -97,25 +89,19 @@ function passLines(all: readonly Ticked[], here: number): PageData<'sheets/teeth
 }
 
 /** The page at the mill: which tooth now, the hole to land in, one button that names what it marks. mayChange: this device may tick. */
-export function teethView(
-  work: Counting,
-  own: Ticked,
-  all: readonly Ticked[],
-  move: WalkedMove,
-  mayChange: boolean,
-): PageData<'sheets/teeth'> {
+export function teethView(work: Counting, own: Ticked, all: readonly Ticked[], walk: Walk, mayChange: boolean): PageData<'sheets/teeth'> {
   const { pass, ticks } = own;
   const [next, last] = [nextMark(pass, ticks), Math.max(0, ...ticks)];
-  const mark = next === null ? null : markOf(pass, move, next);
+  const mark = next === null ? null : markOf(pass, next);
   const { id } = pass.operation;
   const cut = mark && mayChange ? button(to.toothCut(id), mark.mark, `${toothName(mark)} is ${DONE[pass.kind]}`, 'main') : null;
-  const lastName = last > 0 ? toothName(markOf(pass, move, last)) : '';
+  const lastName = last > 0 ? toothName(markOf(pass, last)) : '';
   return {
     title: `${work.part.mark}: ${pass.operation.title}`,
     place: '',
     back: { says: work.part.mark, href: to.part(work.part.id) },
     titleBlock: [],
-    at: mark ? working(pass, mark, move, all) : finished(pass, all),
+    at: mark ? working(pass, mark, walk, all, lashCaution(work)) : finished(pass, all),
     cut,
     backOne: last > 0 && mayChange ? button(to.toothBack(id), last, `Back one: ${lastName} is not ${DONE[pass.kind]}`, 'other') : null,
     passes: passLines(all, id),

@@ -41,7 +41,9 @@ export interface SheetViews {
     heading: string;
     setUp: string;
     block: Omit<IndexBlock, 'columns'>;
-    plate: PaperDrawing;
+    /** The circle with its sector; none where a dial is read. */
+    plate: PaperDrawing | null;
+    place: 'hole' | 'line';
     /** Gears that turn the plate. */
     gears: PaperDrawing | null;
     sides: readonly { readonly first: boolean; readonly columns: IndexColumns; readonly paper: PaperBlock }[];

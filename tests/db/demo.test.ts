@@ -96,12 +96,17 @@ test.each([
   expect(await printed('S16-60T', key, figure)).toBe(wanted);
 });
 
-test('story 4: no circle for 71, and no near one', async () => {
-  expect(await printed('D24-71T', 'plate', 'crank')).toBe('none');
+test('story 4: no circle for 71, and no near one: gears turn the plate', async () => {
+  expect(await printed('D24-71T', 'plate', 'crank')).toBe('10 spaces on 18');
+  expect(await printed('D24-71T', 'plate', 'gears')).toBe('40 on the spindle, 72 on the plate’s shaft');
+  expect(await printed('D24-71T', 'plate', 'ifWrong')).toBe('73');
+  expect(await printed('D24-71T', 'plate', 'ifLocked')).toBe('72');
+  expect(await printed('D24-71T', 'plate', 'proof')).toBe('40');
   expect(await printed('D24-71T', 'blank', 'outside')).toBe('4.5625 in');
   expect(await printed('D24-71T', 'first-span', 'span')).toBe('1.0693 in');
-  const waits = (await lineOf('D24-71T', 'plate')).waits.filter((wait) => wait.for === 'tool');
-  expect(waits).toMatchObject([{ need: { kind: 'circle', holes: 71 } }]);
+  const { waits, needs } = await lineOf('D24-71T', 'plate');
+  expect(needs.find(({ need }) => need.kind === 'circle')).toMatchObject({ need: { holes: 18 }, tool_name: 'Plate 1' });
+  expect(waits.filter((wait) => wait.for === 'tool')).toEqual([]);
 });
 
 test('story 5: no cutter here is right for the 35, and the 20° and 10 DP ones are refused', async () => {
