@@ -3,6 +3,7 @@ import { get, getTrusted, post, postBare, postByAnyone, type Route } from './vis
 
 const devices = room(() => import('./devices/routes.ts'));
 const things = room(() => import('./drawer/item-routes.ts'));
+const thingAnswers = room(() => import('./drawer/identified-routes.ts'));
 const drawer = room(() => import('./drawer/routes.ts'));
 const assemblies = room(() => import('./machines/assembly-routes.ts'));
 const machines = room(() => import('./machines/routes.ts'));
@@ -10,6 +11,8 @@ const madeAgain = room(() => import('./made/again-routes.ts'));
 const finish = room(() => import('./made/finish-routes.ts'));
 const made = room(() => import('./made/routes.ts'));
 const partEdits = room(() => import('./parts/edit-routes.ts'));
+const partAnswers = room(() => import('./parts/identified-routes.ts'));
+const partReadings = room(() => import('./parts/reading-routes.ts'));
 const parts = room(() => import('./parts/routes.ts'));
 const acts = room(() => import('./routings/acts-routes.ts'));
 const routingDone = room(() => import('./routings/done-routes.ts'));
@@ -24,6 +27,7 @@ const settings = room(() => import('./settings/routes.ts'));
 const sheets = room(() => import('./sheets/routes.ts'));
 const shop = room(() => import('./shop/routes.ts'));
 const shopMachines = room(() => import('./shop-machines/routes.ts'));
+const measuringSheets = room(() => import('./sums/measuring-sheet-routes.ts'));
 const sums = room(() => import('./sums/routes.ts'));
 const today = room(() => import('./today/routes.ts'));
 const tools = room(() => import('./tools/routes.ts'));
@@ -72,6 +76,11 @@ export const PAGES: readonly Route[] = [
   get('/parts/:id', parts.to('one')),
   getTrusted('/parts/:id/edit', partEdits.to('askEdit')),
   post('/parts/:id', partEdits.to('save')),
+  post('/parts/:id/identified', partAnswers.to('identified')),
+  post('/parts/:id/readings', partReadings.to('addOne')),
+  getTrusted('/parts/:id/readings/:reading/strike', partReadings.to('askStrike')),
+  post('/parts/:id/readings/:reading/strike', partReadings.to('strike')),
+  get('/parts/:id/measuring-sheet', measuringSheets.to('ofPart')),
   post('/parts/:id/way', parts.to('keepWay')),
   post('/parts/:id/promise', parts.to('promiseBlank')),
   post('/parts/:id/fit', parts.to('fit')),
@@ -120,6 +129,7 @@ export const PAGES: readonly Route[] = [
 
   // Sums
   get('/sums', sums.to('contents')),
+  get('/sums/unknown-gear/measuring-sheet', measuringSheets.to('blank')),
   get('/sums/:path', sums.to('oneSum')),
 
   // Devices
@@ -139,6 +149,8 @@ export const PAGES: readonly Route[] = [
   get('/drawer/:id', things.to('one')),
   getTrusted('/drawer/:id/edit', things.to('edit')),
   post('/drawer/:id/edit', things.to('save')),
+  post('/drawer/:id/identified', thingAnswers.to('identified')),
+  get('/drawer/:id/measuring-sheet', measuringSheets.to('ofItem')),
   post('/drawer/:id/readings', things.to('addOne')),
   post('/drawer/:id/walls', things.to('addWalls')),
   getTrusted('/drawer/:id/readings/:reading/strike', things.to('askStrike')),
@@ -178,6 +190,7 @@ export const PAGES: readonly Route[] = [
 const ROOMS = [
   devices,
   things,
+  thingAnswers,
   drawer,
   assemblies,
   machines,
@@ -185,6 +198,8 @@ const ROOMS = [
   finish,
   made,
   partEdits,
+  partAnswers,
+  partReadings,
   parts,
   acts,
   routingDone,
@@ -199,6 +214,7 @@ const ROOMS = [
   sheets,
   shop,
   shopMachines,
+  measuringSheets,
   sums,
   today,
   tools,

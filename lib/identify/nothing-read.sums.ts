@@ -1,15 +1,13 @@
 import type { Answer } from '../figure/figure.ts';
-import { nearestSpanCount } from '../gears/spur.formulas.ts';
 import type { LengthUnit } from '../values/length.ts';
-
-const RADIANS = Math.PI / 180;
+import { firstSpanCount } from './first-span.ts';
 
 /**
  * What to measure first where only the teeth were counted: a count alone fits every pitch.
  * Example: 22 teeth: the outside, and spans over 2 and 3 teeth.
  */
 export function nothingReadAnswer(teeth: number, unit: LengthUnit): Answer<'next'> {
-  const k = Math.max(1, nearestSpanCount(teeth, 14.5 * RADIANS));
+  const k = firstSpanCount(teeth);
   return {
     says: `A tooth count alone fits every pitch. Measure the outside first, then spans over ${k} and ${k + 1} teeth.`,
     figures: {

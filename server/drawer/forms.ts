@@ -136,8 +136,9 @@ export const freshItem = (kind: ItemKind): Typed =>
 
 function typedOfWheel(line: ItemLine, unit: LengthUnit): Typed {
   const [looked, test] = [conditionOf(line.condition), fileTestOf(line.condition)];
+  const wheel = line.stored ?? line.unknown;
   return {
-    ...(line.stored ? typedOfGear(line.stored, unit) : {}),
+    ...(wheel ? typedOfGear(wheel, unit) : {}),
     trust: line.trust,
     teethLook: looked.teeth,
     boreLook: looked.bore,

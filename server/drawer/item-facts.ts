@@ -1,15 +1,19 @@
 import { formOfText } from '../../db/forms.ts';
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import type { ItemLine } from '../../db/items.ts';
 import { conditionOf, conditionText } from '../../db/spares/condition.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import { toDegrees } from '../../lib/values/angle.ts';
 import type { Length, LengthUnit } from '../../lib/values/length.ts';
+import { printShort } from '../../lib/values/print.ts';
 import { apart, type Fact, factView, sizeView, sizeWords, wholeForm } from '../sizes.ts';
 import { FILE_PLACES, fileTestOf } from './file-test.ts';
 
-function wheelFigures({ stored }: ItemLine) {
-  if (!stored) return [];
-  const { gear, forms } = stored;
+function wheelFigures({ stored, unknown }: ItemLine) {
+  const wheel = stored ?? unknown;
+  if (!wheel) return [];
+  const { gear, forms } = wheel;
   const { bore, face } = gear;
   const size = (key: string, name: string, length: Length | null, form: string) => sizeView(key, name, length, forms[form]);
   return [
@@ -38,7 +42,7 @@ function barFigures({ diameter_nm, diameter_form, length_nm, length_form, cut_nm
 }
 
 /** Where the metal is, in words. */
-function bodyWords({ body }: Gear, unit: LengthUnit): string {
+function bodyWords({ body }: Pick<Gear, 'body'>, unit: LengthUnit): string {
   if (!body.known) return 'not looked at: measure web and recesses before it is judged';
   const size = (length: Length) => sizeWords(length, { unit, places: unit === 'in' ? 3 : 2 });
   const rings = [
@@ -50,14 +54,19 @@ function bodyWords({ body }: Gear, unit: LengthUnit): string {
   return rings.length === 0 ? 'solid from bore to teeth' : rings.join('; ');
 }
 
-function wheelFacts({ stored, condition, hardness, trust }: ItemLine) {
-  if (!stored) return [];
-  const { gear } = stored;
+/** "23° right hand". */
+const helixWords = ({ angle, hand }: NonNullable<Gear['helix']>): string => `${printShort(toDegrees(angle), 2)}° ${hand} hand`;
+
+function wheelFacts({ stored, unknown, condition, hardness, trust }: ItemLine) {
+  const wheel = stored ?? unknown;
+  if (!wheel) return [];
   const [looked, test] = [conditionOf(condition), fileTestOf(condition)];
   const tried = FILE_PLACES.filter((place) => test[place] !== 'not tried').map((place) => `${place} ${test[place]}`);
   return [
-    { label: 'System', says: gear.system.name },
-    { label: 'Metal', says: bodyWords(gear, unitOfPitch(gear.pitch)) },
+    { label: 'System', says: stored ? stored.gear.system.name : PITCH_UNKNOWN },
+    ...(stored?.gear.helix ? [{ label: 'Helix', says: helixWords(stored.gear.helix) }] : []),
+    ...(stored?.foundBy ? [{ label: 'Its pitch is known', says: stored.foundBy }] : []),
+    { label: 'Metal', says: bodyWords(wheel.gear, stored ? unitOfPitch(stored.gear.pitch) : 'in') },
     { label: 'Trust', says: trust === 'unknown' ? 'not known' : trust },
     { label: 'Condition', says: conditionText(looked) },
     { label: 'Hardness', says: tried.length === 0 ? hardness : `${hardness} (file: ${tried.join(', ')})` },

@@ -25,10 +25,11 @@ import { readThing } from './read-item.ts';
 import { readingFields, readingOf, readingProblems, wallFields, wallProblems, wallReadings } from './reading-forms.ts';
 import { editConflict, editView, type Standing } from './view-model.ts';
 
-const askedItem = (visit: Visit): Promise<ItemLine> => item(visit.db, recordId('thing', visit.params['id']));
+export const askedItem = (visit: Visit): Promise<ItemLine> => item(visit.db, recordId('thing', visit.params['id']));
 
 /** A wheel is measured in the unit of its pitch; the rest in the unit of the work. */
-const unitOf = async (db: Db, line: ItemLine): Promise<LengthUnit> => (line.stored ? unitOfPitch(line.stored.gear.pitch) : usualUnit(db));
+export const unitOf = async (db: Db, line: ItemLine): Promise<LengthUnit> =>
+  line.stored ? unitOfPitch(line.stored.gear.pitch) : usualUnit(db);
 
 async function wholeItem(visit: Visit, line: ItemLine): Promise<Item> {
   const { db, now, trusted } = visit;
@@ -50,7 +51,7 @@ async function page(visit: Visit, line: ItemLine, amiss: Amiss = NOTHING_AMISS):
 
 export const one = async (visit: Visit): Promise<Result> => page(visit, await askedItem(visit));
 
-const standing = (line: ItemLine, rev = line.rev): Standing => ({ id: line.id, rev, name: itemName(line), kind: line.kind });
+export const standing = (line: ItemLine, rev = line.rev): Standing => ({ id: line.id, rev, name: itemName(line), kind: line.kind });
 
 export async function edit(visit: Visit): Promise<Result> {
   const line = await askedItem(visit);
@@ -59,7 +60,7 @@ export async function edit(visit: Visit): Promise<Result> {
 }
 
 /** What is being made of this thing hangs on its sizes and readings. */
-async function refreshWork(db: Db, itemId: number): Promise<void> {
+export async function refreshWork(db: Db, itemId: number): Promise<void> {
   for (const { routing_id } of await promisesOf(db, itemId)) await refreshStale(db, routing_id);
 }
 

@@ -179,6 +179,7 @@ function cellsOf(line: ItemLine): TitleCell[] {
   return [
     ...(line.kind === 'casting' || line.kind === 'other' ? said('Kind', KIND_WORDS[line.kind].one) : []),
     ...said('Known by', itemKnownBy(line)),
+    ...said('Number', `no. ${line.id}`),
     { label: 'State', says: '', href: '', state: itemState(line) },
     ...said('Kept in', line.kept_in),
   ];
@@ -191,6 +192,18 @@ function worked({ line, readings }: Item) {
   const root = orWhyNot(() => answerView(measuredRoot(spare)));
   const sizes = orWhyNot(() => answerView(mainSizes(spare.gear)));
   return { root: root.value, sizes: sizes.value, refusal: root.why || sizes.why };
+}
+
+const PITCH_FIRST = 'Pitch not known: identify it first. Until then it serves for no blank, and nothing is worked out from it.';
+
+/** To what it is, and to a sheet that somebody who holds its like can fill in. */
+function whatIsIt({ line, readings }: Item): LinkView[] {
+  const wheel = line.stored ?? line.unknown;
+  if (!wheel) return [];
+  return [
+    whatGearIsIt(`item-${line.id}`, wheel.gear.teeth, readings),
+    { says: 'Print a blank measuring sheet', href: to.itemMeasuringSheet(line.id) },
+  ];
 }
 
 export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'drawer/item'> {
@@ -207,8 +220,9 @@ export function itemView(item: Item, amiss: Amiss = NOTHING_AMISS): PageData<'dr
     ...onRecord(line, trusted),
     history: historyOf(item),
     ...worked(item),
-    readings: readingsTable(item),
-    whatIsIt: line.stored ? whatGearIsIt(`item-${line.id}`, line.stored.gear.teeth, item.readings) : null,
+    readings: readingsTable(item.readings, trusted ? (id) => to.itemReadingStrike(line.id, id) : null),
+    whatIsIt: whatIsIt(item),
+    unknown: line.unknown ? PITCH_FIRST : '',
     readForms: trusted && isWheel && here ? readForms(item, amiss) : [],
     edit: trusted && here ? { says: 'Change what is on record', href: to.itemEdit(line.id) } : null,
     buttons: trusted ? buttonsOf(item) : [],

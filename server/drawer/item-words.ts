@@ -1,4 +1,5 @@
 import { formOfText } from '../../db/forms.ts';
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import type { ItemLine } from '../../db/items.ts';
 import { angleWords } from '../../lib/cutters/describe.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
@@ -14,7 +15,8 @@ export const barSize = (nm: number | null, form: string | null): string =>
 /** What a thing is called: its own name, else what tells it from others. */
 export function itemName(line: ItemLine): string {
   if (line.name !== '') return line.name;
-  if (line.stored) return `Wheel of ${line.stored.gear.teeth} teeth`;
+  const wheel = line.stored ?? line.unknown;
+  if (wheel) return `Wheel of ${wheel.gear.teeth} teeth`;
   const diameter = barSize(line.diameter_nm, line.diameter_form);
   if (line.kind === 'stock') return diameter === '' ? 'Bar' : `Bar ${diameter}`;
   return KIND_WORDS[line.kind].one;
@@ -27,6 +29,7 @@ export function itemKnownBy(line: ItemLine): string {
     const count = line.name === '' ? '' : `${teeth} teeth, `;
     return `${count}${printPitch(pitch)}, ${angleWords(system.angle)}`;
   }
+  if (line.unknown) return `${line.name === '' ? '' : `${line.unknown.gear.teeth} teeth, `}${PITCH_UNKNOWN}`;
   if (line.kind !== 'stock') return line.material;
   const left = barSize(line.length_nm === null ? null : Math.max(0, line.length_nm - line.cut_nm), line.length_form);
   return [line.material, left === '' ? '' : `${left} left`].filter((text) => text !== '').join(', ');

@@ -1,22 +1,28 @@
 import type { NewReading } from '../../db/readings.ts';
 import { READING_NAMES } from '../../db/spares/reading-names.ts';
+import { degrees } from '../../lib/values/angle.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { dayField } from '../forms/date-field.ts';
-import { choiceField, countField, lengthField, optional, textField } from '../forms/field.ts';
+import { angleField, choiceField, countField, lengthField, optional, textField } from '../forms/field.ts';
 import { fieldGroup } from '../forms/field-view.ts';
 import type { Problems, Typed, ValuesOf } from '../forms/form.ts';
 import type { FieldGroup } from '../page.ts';
 
-const SPAN = 'span';
+const { span: SPAN, pins: BOTTOM_PINS, flankPins: FLANK_PINS, centres: CENTRES, print: PRINT } = READING_NAMES;
 
 /** What can be read on a wheel, and what it is called. The walls have a form of their own. */
 const WHAT: readonly (readonly [string, string])[] = [
+  [READING_NAMES.jaws, 'outside, between flat jaws'],
+  [READING_NAMES.outside, 'outside, as a true diameter'],
+  [SPAN, 'span over teeth'],
+  [FLANK_PINS, 'over two pins that rest on the flanks'],
   [READING_NAMES.bore, 'bore'],
   [READING_NAMES.across, 'across opposite roots'],
+  [READING_NAMES.root, 'root diameter'],
   [READING_NAMES.depth, 'depth of a space, tip to root'],
-  [READING_NAMES.pins, 'over two pins'],
-  [READING_NAMES.jaws, 'outside, between flat jaws'],
-  [SPAN, 'span over teeth'],
+  [BOTTOM_PINS, 'over two pins that touch the bottoms'],
+  [CENTRES, 'centre distance with a mate'],
+  [PRINT, 'lean of a rolled print, from the axis'],
   [READING_NAMES.runOut, 'run-out of the roots, full reading'],
   [READING_NAMES.caseDepth, 'depth of the case'],
 ];
@@ -46,33 +52,44 @@ const howFields = (unit: LengthUnit) => ({
 
 export const readingFields = (unit: LengthUnit) => ({
   what: choiceField({ label: 'What was read', choices: WHAT }),
-  value: lengthField({ label: 'Reading', unit, limits: sizeLimits(unit) }),
+  value: optional(lengthField({ label: 'Reading', hint: 'Empty only for the lean of a print', unit, limits: sizeLimits(unit) })),
   overK: optional(countField({ label: 'Over how many teeth', hint: 'Span only', limits: { least: 1, most: 60 }, unit: 'teeth' })),
-  pin: optional(lengthField({ label: 'Pin diameter', hint: 'Pins only: they must touch the bottoms', unit, limits: sizeLimits(unit) })),
+  pin: optional(lengthField({ label: 'Pin diameter', hint: 'Pins only', unit, limits: sizeLimits(unit) })),
+  mate: optional(countField({ label: 'Teeth of the mate', hint: 'Centre distance only', limits: { least: 4, most: 1000 }, unit: 'teeth' })),
+  lean: optional(angleField({ label: 'Lean', hint: 'Of a rolled print only; straight teeth 0', limits: { least: 0, most: 60 } })),
   ...howFields(unit),
 });
 
 export type ReadingValues = ValuesOf<ReturnType<typeof readingFields>>;
 
+const onPins = (what: string): boolean => what === BOTTOM_PINS || what === FLANK_PINS;
+
 /** What does not agree between the fields. */
-export function readingProblems({ what, value, overK, pin, error }: ReadingValues): Problems {
+export function readingProblems({ what, value, overK, pin, mate, lean, error }: ReadingValues): Problems {
+  if (what === PRINT) return lean === null ? { lean: 'Type by how many degrees the print leans from the axis; straight teeth 0.' } : {};
+  if (value === null) return { value: 'This box is empty. Type the reading.' };
   if (what === SPAN && overK === null) return { overK: 'Type over how many teeth the span was read.' };
-  if (what === READING_NAMES.pins && pin === null) return { pin: 'Type the diameter of the pins.' };
-  if (what === READING_NAMES.pins && pin && pin.length >= value.length) return { pin: 'The pins are larger than what was read over them.' };
+  if (what === CENTRES && mate === null) return { mate: 'Type the teeth of the wheel that it runs with.' };
+  if (onPins(what) && pin === null) return { pin: 'Type the diameter of the pins.' };
+  if (onPins(what) && pin && pin.length >= value.length) return { pin: 'The pins are larger than what was read over them.' };
   if (value.length === 0 && what !== READING_NAMES.runOut) return { value: 'This cannot be 0. Look at the instrument again.' };
   return error && error.length > value.length && value.length > 0 ? { error: 'More than the reading itself. Type the error alone.' } : {};
 }
 
-export const readingOf = ({ what, value, overK, pin, instrument, error, readOn }: ReadingValues): NewReading => ({
-  what,
-  value: { length: value.length },
-  form: value.form,
-  over_k: what === SPAN ? overK : null,
-  pin: what === READING_NAMES.pins ? (pin?.length ?? null) : null,
-  error: error ? { length: error.length } : null,
-  read_on: readOn,
-  instrument,
-});
+/** The reading that was typed, which readingProblems finds whole. */
+export function readingOf({ what, value, overK, pin, mate, lean, instrument, error, readOn }: ReadingValues): NewReading {
+  const common = { what, read_on: readOn, instrument };
+  if (what === PRINT || value === null) return { ...common, value: { angle: lean ?? degrees(0) } };
+  return {
+    ...common,
+    value: { length: value.length },
+    form: value.form,
+    over_k: what === SPAN ? overK : null,
+    pin: onPins(what) ? (pin?.length ?? null) : null,
+    mateTeeth: what === CENTRES ? mate : null,
+    error: error ? { length: error.length } : null,
+  };
+}
 
 const PLACES = [1, 2, 3, 4, 5, 6] as const;
 
@@ -120,7 +137,7 @@ export const named = (group: FieldGroup, prefix: string, hint = ''): FieldGroup 
 });
 
 export function readingGroups(unit: LengthUnit, typed: Typed, problems: Problems): FieldGroup[] {
-  const names = ['what', 'value', 'overK', 'pin', 'instrument', 'error', 'readOn'];
+  const names = ['what', 'value', 'overK', 'pin', 'mate', 'lean', 'instrument', 'error', 'readOn'];
   return [named(fieldGroup('', readingFields(unit), typed, problems, names), 'reading')];
 }
 

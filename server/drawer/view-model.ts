@@ -42,8 +42,10 @@ export interface DrawerViews {
     root: AnswerView | null;
     refusal: string;
     readings: TableView | null;
-    /** To the sum that says what wheel it is; null for what has no teeth. */
-    whatIsIt: LinkView | null;
+    /** To the sum that says what wheel it is, and a sheet to measure it by; none for what has no teeth. */
+    whatIsIt: readonly LinkView[];
+    /** What is said while its pitch is not known; '' where it is. */
+    unknown: string;
     readForms: readonly FoldedForm[];
     sizes: AnswerView | null;
     edit: LinkView | null;

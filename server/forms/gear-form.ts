@@ -72,13 +72,15 @@ const HANDS: readonly (readonly [Hand, string])[] = [
   ['left', 'left hand: they climb to the left'],
 ];
 
+export const HAND_FIELD = optional(choiceField({ label: 'Hand', hint: 'Of helical teeth only', choices: HANDS }));
+
 export const gearFields = (unit: LengthUnit) => ({
   teeth: countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' }),
   ...openPatternFields(unit),
   helix: optional(
     angleField({ label: 'Helix angle', hint: 'At the pitch circle; straight teeth: empty', limits: { least: 0.5, most: 60 } }),
   ),
-  hand: optional(choiceField({ label: 'Hand', hint: 'Of helical teeth only', choices: HANDS })),
+  hand: HAND_FIELD,
 });
 
 type GearFields = ReturnType<typeof gearFields>;

@@ -1,18 +1,27 @@
 import type { Typed } from './form.ts';
 
-/** What an answer of "What is this gear?" gives to a wheel's form, box by box; saidOfIt is added to its notes. */
+/**
+ * What an answer of "What is this gear?" gives to a wheel's form, box by box; saidOfIt is added to its notes. hand is asked of the owner
+ * where the teeth are helical: a print says how far they lean, not which way.
+ */
 export type Taken = {
   readonly teeth: string;
   readonly pitch: string;
+  readonly notKnown: string;
   readonly system: string;
   readonly angle: string;
   readonly addendum: string;
   readonly dedendum: string;
+  readonly helix: string;
+  readonly hand: string;
   readonly saidOfIt: string;
 };
 
-const BOXES = ['teeth', 'pitch', 'system', 'angle', 'addendum', 'dedendum'] as const;
+const BOXES = ['teeth', 'pitch', 'notKnown', 'system', 'angle', 'addendum', 'dedendum', 'helix', 'hand'] as const;
 const LONGEST = 400;
+
+/** The boxes of a wheel's form that an answer writes over. */
+export const takenBoxes = (typed: Typed): Typed => Object.fromEntries(BOXES.map((name) => [name, typed[name] ?? '']));
 
 /** A wheel's form as it stands on record, with an answer written into it. Nothing is saved by that: its owner looks at it and saves it. */
 export function withTaken(typed: Typed, query: Readonly<Record<string, unknown>>): Typed {

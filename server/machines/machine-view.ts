@@ -1,4 +1,5 @@
 import type { Row } from '../../db/executor.ts';
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import type { MadeLine } from '../../db/made.ts';
 import type { Page as Rows } from '../../db/page.ts';
 import type { PartLine } from '../../db/parts.ts';
@@ -31,6 +32,11 @@ export function partState(part: Pick<PartLine, 'item_id' | 'routing_id' | 'way'>
   return part.way === 'do without' ? { kind: 'missing', says: 'done without' } : { kind: 'missing', says: 'missing' };
 }
 
+function knownBy({ stored, unknown, material }: PartLine): string {
+  if (stored) return gearWords(stored.gear);
+  return unknown ? `${unknown.gear.teeth} teeth, ${PITCH_UNKNOWN}` : material || '–';
+}
+
 const partRow =
   (assemblies: readonly Row<'assembly'>[]) =>
   (part: PartLine): RowView => ({
@@ -38,7 +44,7 @@ const partRow =
     cells: [
       linkCell(`${part.mark} · ${part.name}`, to.part(part.id)),
       stateCell(partState(part)),
-      cell(part.stored ? gearWords(part.stored.gear) : part.material || '–'),
+      cell(knownBy(part)),
       cell(assemblyPath(assemblies, part.assembly_id)),
     ],
   });

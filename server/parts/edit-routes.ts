@@ -61,15 +61,16 @@ export async function add(visit: Visit): Promise<Result> {
   return { go: to.part(added.id), saved: `${added.mark} is on record, as missing.` };
 }
 
-type Found = { readonly part: PartLine; readonly belongs: Belongs; readonly sort: Sort; readonly unit: LengthUnit };
+export type PartAsked = { readonly part: PartLine; readonly belongs: Belongs; readonly sort: Sort; readonly unit: LengthUnit };
 
-async function found(visit: Visit): Promise<Found> {
+/** The part that is asked for, and how its form is to be read. */
+export async function found(visit: Visit): Promise<PartAsked> {
   const one = await partById(visit.db, recordId('part', visit.params['id']));
   const usual = one.stored ? unitOfPitch(one.stored.gear.pitch) : 'in';
   return {
     part: one,
     belongs: await belongsTo(visit.db, one.project_id),
-    sort: one.stored ? 'wheel' : sortAsked(visit, 'other'),
+    sort: one.stored || one.unknown ? 'wheel' : sortAsked(visit, 'other'),
     unit: unitSent(given(visit), usual),
   };
 }
@@ -82,8 +83,8 @@ export async function askEdit(visit: Visit): Promise<Result> {
   );
 }
 
-async function twoVersions(visit: Visit, yours: Typed): Promise<Result> {
-  const { part, belongs, sort, unit } = await found(visit);
+/** Saved meanwhile on another device: what was to be saved, and what stands. */
+export function twoVersions(yours: Typed, { part, belongs, sort, unit }: PartAsked): Result {
   const view = conflictView({
     what: `${part.mark} ${part.name}`,
     place: 'Machines',
@@ -106,7 +107,7 @@ export async function save(visit: Visit): Promise<Result> {
     const assembly_id = await assemblyOf(visit.db, part.project_id, read.part);
     await savePart(visit.db, part.id, sentRev(visit), { name, material, notes, assembly_id, set_id: setId }, wheel);
   } catch (error) {
-    if (error instanceof RecordChanged) return twoVersions(visit, read.typed);
+    if (error instanceof RecordChanged) return twoVersions(read.typed, await found(visit));
     throw error;
   }
   await refreshStaleOfPart(visit.db, part.id);

@@ -61,7 +61,7 @@ export function editPartPage(part: PartLine, rev: number, asking: Asking): PageD
     back,
     titleBlock: [],
     says: '',
-    links: part.stored ? links.slice(1) : links,
+    links: part.stored || part.unknown ? links.slice(1) : links,
     form: {
       id: 'form',
       action: to.part(part.id),

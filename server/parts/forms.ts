@@ -66,6 +66,11 @@ export function partGroups(sort: Sort, belongs: Belongs, unit: LengthUnit, typed
   ];
 }
 
+const wheelTyped = ({ stored, unknown }: PartLine, unit: LengthUnit): Typed => {
+  const wheel = stored ?? unknown;
+  return wheel ? typedOfGear(wheel, unit) : freshPart;
+};
+
 /** What a form would have had typed into it for this part. */
 export const typedOfPart = (part: PartLine, unit: LengthUnit): Typed => ({
   name: part.name,
@@ -74,5 +79,5 @@ export const typedOfPart = (part: PartLine, unit: LengthUnit): Typed => ({
   set: part.set_id === null ? '' : String(part.set_id),
   material: part.material,
   notes: part.notes,
-  ...(part.stored ? typedOfGear(part.stored, unit) : freshPart),
+  ...wheelTyped(part, unit),
 });

@@ -25,6 +25,8 @@ export type PartData = {
   readonly fitted: ItemLine | null;
   /** What was read on the one that fills it. */
   readonly readings: readonly Reading[];
+  /** What is noted on the part itself: read on the wheel that somebody holds for it. */
+  readonly noted: readonly Reading[];
   readonly promised: readonly ItemLine[];
   readonly way: Way | null;
   readonly promisedWheel: Wheel | null;
@@ -60,6 +62,14 @@ async function sparesFor(db: Db, { set_id, stored }: PartLine): Promise<Wheel[]>
 const sparesOfKind = async (db: Db, kind: ItemLine['kind'], size: number): Promise<readonly ItemLine[]> =>
   (await items(db, kind, 'spares', { before: null, size })).rows;
 
+/** What may fill a part that nothing is worked out for: a thing without teeth; of a wheel that is only counted, any of its count. */
+async function othersFor(db: Db, { stored, unknown }: PartLine): Promise<readonly ItemLine[]> {
+  if (stored) return [];
+  if (!unknown) return [...(await sparesOfKind(db, 'other', MOST_STOCK)), ...(await sparesOfKind(db, 'casting', MOST_STOCK))];
+  const { rows } = await spareWheels(db, { before: null, size: 200 });
+  return rows.filter((row) => (row.stored ?? row.unknown)?.gear.teeth === unknown.gear.teeth).slice(0, MOST_SPARES);
+}
+
 /** Throws RecordNotFound. */
 export async function partData(db: Db, id: number): Promise<PartData> {
   const one = await part(db, id);
@@ -76,16 +86,16 @@ export async function partData(db: Db, id: number): Promise<PartData> {
     set: one.set_id === null ? null : ((await setsOfProject(db, one.project_id)).find((set) => set.id === one.set_id) ?? null),
     fitted: one.item_id === null ? null : await item(db, one.item_id),
     readings: one.item_id === null ? [] : await readingsOf(db, { itemId: one.item_id }),
+    noted: await readingsOf(db, { partId: id }),
     promised,
     way: one.routing_id === null ? null : (await routing(db, one.routing_id)).way,
     promisedWheel,
     spares: missing ? await sparesFor(db, one) : [],
     stock: missing ? (await sparesOfKind(db, 'stock', MOST_STOCK)).map(stockFree) : [],
-    others:
-      missing && !one.stored ? [...(await sparesOfKind(db, 'other', MOST_STOCK)), ...(await sparesOfKind(db, 'casting', MOST_STOCK))] : [],
+    others: missing ? await othersFor(db, one) : [],
     shop: await shopNow(db),
     mates:
-      one.stored || one.item_id !== null
+      one.stored || one.unknown || one.item_id !== null
         ? []
         : (await partsOfProject(db, one.project_id, 'all', { before: null, size: MOST_MATES })).rows.filter((row) => row.stored),
     made: (await madeOfPart(db, id, { before: null, size: MOST_MADE })).rows,

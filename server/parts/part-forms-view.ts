@@ -143,7 +143,7 @@ export function barForms(data: PartData, typed: Typed, problems: Problems): Form
 /** What may be put into the part's place as it is: a like wheel, or another thing. */
 function fitting(data: PartData): ChoiceView[] {
   const gear = data.part.stored?.gear;
-  if (!gear) return data.others.map((one) => choice(one.id, one.name || `drawer ${one.id}`));
+  if (!gear) return data.others.map((one) => choice(one.id, one.name || (one.kind === 'wheel' ? wheelName(one) : `no. ${one.id}`)));
   return data.spares.filter(({ spare }) => isLike(spare.gear, gear)).map(({ item }) => choice(item.id, wheelName(item)));
 }
 

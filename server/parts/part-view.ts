@@ -1,3 +1,4 @@
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import { remembered } from '../../db/remembered.ts';
 import { wheelName } from '../../db/spares/spare-of.ts';
 import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
@@ -21,9 +22,9 @@ import { partState } from '../machines/machine-view.ts';
 import type { DrawingView, LinkView, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
-import { whatGearIsIt } from '../sums/identify-link.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
+import { identifyLinks, identifyView } from './identify-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
 import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
@@ -37,6 +38,8 @@ export type PartShown = {
   readonly problem: string;
   readonly way: { readonly typed: Typed; readonly problems: Problems };
   readonly bar: { readonly typed: Typed; readonly problems: Problems };
+  readonly reading: { readonly typed: Typed; readonly problems: Problems };
+  readonly today: string;
   readonly trusted: boolean;
 };
 
@@ -70,7 +73,7 @@ const formFor = ({ fitted, shop }: PartData, gear: Gear): number =>
   fitted ? gear.teeth : (chosenCutter(gear, shop).right?.error.exact.count ?? gear.teeth);
 
 function drawingOf(data: PartData, gear: Gear | undefined): PartPage['drawing'] {
-  if (!gear) return null;
+  if (!gear || gear.helix) return null;
   const unit = unitOfPitch(gear.pitch);
   const { part } = data;
   const kind = KIND[partState(part).kind] ?? 'here';
@@ -122,11 +125,15 @@ function ringGroup(gear: Gear, offered: readonly WayOffered[], data: PartData): 
   ];
 }
 
-function factsOf({ part, set, assemblies }: PartData, gear: Gear | undefined): PartPage['facts'] {
+const TRUST = { original: 'original to its machine', replacement: 'a replacement', unknown: 'not known' } as const;
+
+function factsOf({ part, set, assemblies, fitted }: PartData, gear: Gear | undefined): PartPage['facts'] {
   const named = [
     ['Assembly', assemblyPath(assemblies, part.assembly_id)],
     ['Change gears', set?.name ?? ''],
-    ['Wheel', gear ? `${gearWords(gear)}, ${gear.system.name}` : ''],
+    ['Wheel', gear ? `${gearWords(gear)}, ${gear.system.name}` : countedWords(part)],
+    ['Its pitch is known', part.stored?.foundBy ?? ''],
+    ['Trust of the wheel in its place', gear && fitted ? TRUST[fitted.trust] : ''],
     ['Material', part.material],
   ] as const;
   return named.filter(([, says]) => says !== '').map(([label, says]) => ({ label, says }));
@@ -146,14 +153,18 @@ const madeTable = ({ made }: PartData): TableView => ({
   empty: 'Not made here yet.',
 });
 
-const linksOf = ({ part, set, fitted, readings, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
-  ...(part.stored ? [whatGearIsIt(`part-${part.id}`, part.stored.gear.teeth, readings)] : []),
+const linksOf = ({ part, set, fitted, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
   ...sheetsFor(mates, shop),
   ...linksOfSpline(part.stored?.gear.bore, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),
   ...[...(fitted ? [fitted] : []), ...promised].map((one) => ({ says: `In the drawer: ${wheelName(one)}`, href: to.item(one.id) })),
   ...(trusted
-    ? [{ says: part.stored ? 'Change the wheel, its name or notes' : 'Change what is said of it', href: to.partEdit(part.id) }]
+    ? [
+        {
+          says: part.stored || part.unknown ? 'Change the wheel, its name or notes' : 'Change what is said of it',
+          href: to.partEdit(part.id),
+        },
+      ]
     : []),
   ...(trusted && part.item_id === null && part.routing_id === null
     ? [{ says: 'It does not belong: take it off the list', href: to.partRemove(part.id) }]
@@ -166,7 +177,7 @@ type ToBeMade = Pick<PartPage, 'promise' | 'together' | 'spares' | 'ways' | 'nee
 /** What is shown while a wheel is missing and nothing is being made: ways, spares, needs, and how to promise a blank. */
 function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: Gear | undefined): ToBeMade {
   const nothing = { promise: [], together: null, spares: null, ways: null, needs: null, ring: [] };
-  if (!isOpen(data)) return nothing;
+  if (!isOpen(data) || data.part.unknown) return nothing;
   if (!gear) return { ...nothing, promise: trusted ? barForms(data, typed, problems) : [] };
   const offered = waysOffered(gear, data);
   const spares = data.spares.map(({ spare }) => spare);
@@ -186,17 +197,21 @@ function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: 
 function noRoutingWords({ part }: PartData, gear: Gear | undefined): string {
   if (part.way === 'do without') return 'Done without: there is nothing to make, and so no routing.';
   if (part.way !== null && BY_HAND.includes(part.way)) return '';
+  if (part.unknown) return 'Pitch not known: identify it first. Only what is cast, bought, repaired or swapped goes without it.';
   const lacking = gear ? 'nothing in the drawer serves to make it from' : 'no stock is in the drawer to make it from';
   return `No routing can be opened yet: ${lacking}. Put a blank on record, or choose below to have it cast, bought, repaired or swapped.`;
 }
 
 const isOpen = ({ part }: PartData): boolean => part.item_id === null && part.routing_id === null;
 
+/** "31 teeth, pitch not known yet"; '' for what is no such wheel. */
+const countedWords = ({ unknown }: PartData['part']): string => (unknown ? `${unknown.gear.teeth} teeth, ${PITCH_UNKNOWN}` : '');
+
 function blockOf({ part, project }: PartData, gear: Gear | undefined): PartPage['titleBlock'] {
   const state = partState(part);
   return [
     { label: 'Machine', says: machineName(project), href: to.machine(project.id), state: null },
-    { label: 'Part', says: gear ? gearWords(gear) : part.name, href: '', state: null },
+    { label: 'Part', says: gear ? gearWords(gear) : countedWords(part) || part.name, href: '', state: null },
     { label: 'State', says: state.says, href: '', state },
     { label: 'Mark', says: part.mark, href: '', state: null },
   ];
@@ -215,6 +230,7 @@ export function partView(shown: PartShown): PartPage {
     titleBlock: blockOf(data, gear),
     says: saysOf(data),
     problem,
+    identify: identifyView(shown),
     drawing: drawingOf(data, gear),
     routing,
     blank: promisedBlank(data, gear),
@@ -229,6 +245,6 @@ export function partView(shown: PartShown): PartPage {
     made: madeTable(data),
     fit: trusted && isOpen(data) ? fitForm(data) : null,
     buttons: trusted ? buttonsOf(data) : [],
-    links: linksOf(data, trusted),
+    links: [...(part.unknown ? [] : identifyLinks(shown)), ...linksOf(data, trusted)],
   };
 }

@@ -8,6 +8,7 @@ import type { Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { confirmView } from '../forms/confirm-view.ts';
+import { dayOf } from '../forms/date-field.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { recordId } from '../record-id.ts';
 import { routingSection } from '../routings/section.ts';
@@ -17,16 +18,31 @@ import { BY_HAND, barFields, wayFields } from './part-forms-view.ts';
 import { partView } from './part-view.ts';
 
 type Tried = { readonly typed: Typed; readonly problems: Problems };
-type Said = { readonly problem?: string; readonly typed?: Typed; readonly problems?: Problems; readonly bar?: Tried };
+type Said = {
+  readonly problem?: string;
+  readonly typed?: Typed;
+  readonly problems?: Problems;
+  readonly bar?: Tried;
+  readonly reading?: Tried;
+};
 
 const UNTRIED: Tried = { typed: {}, problems: {} };
 
-async function page(visit: Visit, id: number, { problem = '', typed, problems = {}, bar = UNTRIED }: Said = {}): Promise<Result> {
+/** The page of a part, with what was amiss in a form of it. */
+export async function page(
+  visit: Visit,
+  id: number,
+  { problem = '', typed, problems = {}, bar = UNTRIED, reading = UNTRIED }: Said = {},
+): Promise<Result> {
   const data = await partData(visit.db, id);
   const routing = await routingSection(visit, id);
   const way = { typed: typed ?? { way: data.part.way ?? '', why: data.part.why }, problems };
-  const wrong = problem !== '' || Object.keys({ ...problems, ...bar.problems }).length > 0;
-  return show('parts/one', partView({ data, routing, problem, way, bar, trusted: visit.trusted }), wrong ? 422 : 200);
+  const wrong = problem !== '' || Object.keys({ ...problems, ...bar.problems, ...reading.problems }).length > 0;
+  return show(
+    'parts/one',
+    partView({ data, routing, problem, way, bar, reading, today: dayOf(visit.now), trusted: visit.trusted }),
+    wrong ? 422 : 200,
+  );
 }
 
 const idOf = (visit: Visit): number => recordId('part', visit.params['id']);

@@ -1,5 +1,6 @@
 import type { ButtonView, CautionView, DrawingView, FigureView, FormView, LinkView, Page, TableView } from '../page.ts';
 import type { RoutingSection } from '../routings/view-model.ts';
+import type { IdentifyView } from './identify-view.ts';
 
 /** Figures that belong together. says: the verdict, or why there are none. */
 export type FigureGroup = {
@@ -16,6 +17,7 @@ export interface PartViews {
   'parts/one': Page & {
     says: string;
     problem: string;
+    identify: IdentifyView | null;
     drawing: DrawingView | null;
     routing: RoutingSection | null;
     blank: { readonly title: string; readonly says: string; readonly drawing: DrawingView; readonly group: FigureGroup } | null;

@@ -6,8 +6,10 @@ import { toSvgFile } from '../drawing/svg.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
+import { ownerOf } from './identify-owner.ts';
 import { answerJson } from './json.ts';
 import type { Sum } from './sum.ts';
+import { takesView } from './take-view.ts';
 import { contentsView, sumView } from './view-model.ts';
 
 /** The contents page of all sums. */
@@ -19,9 +21,6 @@ type Worked = {
   readonly problems: Problems;
   readonly refusal: DomainError | null;
 };
-
-/** The record that a sum was reached from, where the sum can give it an answer. */
-const ownerOf = (sum: Sum, query: Visit['query']): string => (sum.take && typeof query['for'] === 'string' ? query['for'] : '');
 
 function withoutOwner(sum: Sum, { for: owner, ...query }: Visit['query']): Visit['query'] {
   return sum.take || owner === undefined ? query : { for: owner, ...query };
@@ -66,17 +65,18 @@ function drawn(sum: Sum, read: FormRead<Sum['asks']>) {
 }
 
 /** One sum, as page or, under `.json`, as JSON, or under `.dxf` or `.svg`, where it offers them, as a drawing to cut from or to print. The bare address shows the worked example. */
-export function oneSum(visit: Visit): Result {
+export async function oneSum(visit: Visit): Promise<Result> {
   const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
   const sum = sumByPath(path);
   if (!sum || (form === '.dxf' && !sum.dxf) || (form === '.svg' && !sum.paper)) throw new RecordNotFound('sum', path);
   const query = withoutOwner(sum, visit.query);
   const worked = work(sum, query);
-  const owner = ownerOf(sum, visit.query);
   if (form === '.json') return asJson(worked);
   const file = form === '.dxf' || form === '.svg' ? asFile(sum, form, worked) : null;
   if (file) return file;
   const { answer, read, problems, refusal } = worked;
+  const owner = sum.take ? await ownerOf(visit.db, visit.query['for']) : null;
+  const takes = owner && visit.trusted && answer && read.ok ? (sum.take?.(read.value as never) ?? []) : [];
   const view = sumView(sum, {
     answer,
     typed: read.typed,
@@ -85,7 +85,8 @@ export function oneSum(visit: Visit): Result {
     drawing: answer ? drawn(sum, read) : null,
     isExample: Object.keys(query).length === 0,
     owner,
-    takes: answer && read.ok && sum.take && owner !== '' && visit.trusted ? sum.take(read.value as never, owner) : [],
+    takes: owner ? takesView(owner, takes, read.typed) : [],
+    more: sum.blankSheet ? [sum.blankSheet(owner, read.typed)] : [],
   });
   return show('sums/sum', view, answer ? 200 : 422);
 }

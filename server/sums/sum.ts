@@ -1,7 +1,9 @@
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
-import type { Fields, ValuesOf } from '../forms/form.ts';
+import type { Fields, Typed, ValuesOf } from '../forms/form.ts';
 import type { LinkView } from '../page.ts';
+import type { Owner } from './identify-owner.ts';
+import type { TakenAnswer } from './taken-answers.ts';
 
 /** A computation with an address: /sums/<path>?… as a page, /sums/<path>.json?… as JSON, and where it offers them /sums/<path>.dxf?… and .svg?… as drawings. Needs no project and writes nothing. */
 export type Sum = {
@@ -21,8 +23,10 @@ export type Sum = {
   readonly dxf?: (given: never) => Drawing | null;
   /** To be printed at the scale that its words say, millimetre for millimetre: offered as a file at /sums/<path>.svg?…. */
   readonly paper?: (given: never) => Drawing | null;
-  /** Where the sum was reached from a record (`for`): ways into its form with an answer written in. */
-  readonly take?: (given: never, owner: string) => readonly LinkView[];
+  /** Where the sum was reached from a record (`for`): answers that can be taken into it. */
+  readonly take?: (given: never) => readonly TakenAnswer[];
+  /** To a sheet on which what it asks for is written down by hand. */
+  readonly blankSheet?: (owner: Owner | null, typed: Typed) => LinkView;
   /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
   readonly about?: Readonly<Record<string, readonly string[]>>;
   /** The boxes under headings, where there are many; a box named in none stands before them. */
@@ -39,7 +43,7 @@ type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 
   readonly draw?: (given: ValuesOf<F>) => Drawing | null;
   readonly dxf?: (given: ValuesOf<F>) => Drawing | null;
   readonly paper?: (given: ValuesOf<F>) => Drawing | null;
-  readonly take?: (given: ValuesOf<F>, owner: string) => readonly LinkView[];
+  readonly take?: (given: ValuesOf<F>) => readonly TakenAnswer[];
   readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 

@@ -8,7 +8,10 @@ import { fieldView } from '../forms/field-view.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import type { AnswerView, DrawingView, FieldGroup, FormView, LinkView, Page, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
+import type { Owner } from './identify-owner.ts';
+import type { MeasuringSheet } from './measuring-sheet-view.ts';
 import type { Sum } from './sum.ts';
+import type { TakeView } from './take-view.ts';
 
 type SumGroupView = {
   readonly id: string;
@@ -19,6 +22,7 @@ type SumGroupView = {
 /** The pages of this area. */
 export interface SumViews {
   'sums/contents': Page & { says: string; jumps: readonly LinkView[]; groups: readonly SumGroupView[] };
+  'sums/measuring-sheet': MeasuringSheet;
   'sums/sum': Page & {
     tells: string;
     isExample: boolean;
@@ -29,7 +33,7 @@ export interface SumViews {
     drawing: DrawingView | null;
     form: FormView;
     /** Answers that can be taken into the record that was asked about. */
-    takes: readonly LinkView[];
+    takes: readonly TakeView[];
     links: readonly LinkView[];
   };
 }
@@ -58,9 +62,11 @@ type SumShown = {
   readonly refusal: DomainError | null;
   readonly drawing: Drawing | null;
   readonly isExample: boolean;
-  /** The record that the sum was reached from; empty where there is none. */
-  readonly owner: string;
-  readonly takes: readonly LinkView[];
+  /** The record that the sum was reached from; null where there is none. */
+  readonly owner: Owner | null;
+  readonly takes: readonly TakeView[];
+  /** Further ways on. */
+  readonly more: readonly LinkView[];
 };
 
 const given = (typed: Typed): Record<string, string> => Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ''));
@@ -85,7 +91,7 @@ function groupsOf({ asks, parts = [] }: Sum, typed: Typed, problems: Problems): 
   return [...plain, ...headed];
 }
 
-function sumForm(sum: Sum, typed: Typed, problems: Problems, owner: string): FormView {
+function sumForm(sum: Sum, typed: Typed, problems: Problems, owner: Owner | null): FormView {
   const stray = Object.entries(problems)
     .filter(([name]) => !(name in sum.asks))
     .map(([, problem]) => problem);
@@ -93,7 +99,7 @@ function sumForm(sum: Sum, typed: Typed, problems: Problems, owner: string): For
     id: 'sum',
     action: `${to.sum(sum.path)}#answer`,
     method: 'get',
-    hidden: owner === '' ? [] : [{ name: 'for', value: owner }],
+    hidden: owner ? [{ name: 'for', value: owner.name }] : [],
     problem: stray.join(' '),
     groups: groupsOf(sum, typed, problems),
     act: 'Work it out',
@@ -110,10 +116,10 @@ const linksOf = (sum: Sum, asked: Record<string, string>): LinkView[] => [
 ];
 
 export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
-  const { answer, typed, problems, refusal, drawing, isExample, owner, takes } = shown;
+  const { answer, typed, problems, refusal, drawing, isExample, owner, takes, more } = shown;
   const view = answer ? answerView(answer) : null;
   return {
-    ...head(sum.title, { says: 'All sums', href: to.sums }),
+    ...head(sum.title, owner ? owner.page : { says: 'All sums', href: to.sums }),
     tells: sum.tells,
     isExample,
     refusal: refusal ? refusal.message : '',
@@ -122,6 +128,6 @@ export function sumView(sum: Sum, shown: SumShown): PageData<'sums/sum'> {
     drawing: drawing ? drawingView(drawing) : null,
     form: sumForm(sum, typed, problems, owner),
     takes,
-    links: answer ? linksOf(sum, given(typed)) : [],
+    links: [...more, ...(answer ? linksOf(sum, given(typed)) : [])],
   };
 }

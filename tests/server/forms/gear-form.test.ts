@@ -81,7 +81,7 @@ describe('the form of a wheel', () => {
 
   it('keeps the name of a system whose depth was measured otherwise, and its key', () => {
     const { gear } = read({ ...SPLINED, dedendum: '1.2' });
-    expect(gear.system).toMatchObject({ name: '14½° full involute, as measured', dedendum: 1.2, addendum: 1 });
+    expect(gear).toMatchObject({ system: { name: '14½° full involute, as measured', dedendum: 1.2, addendum: 1 } });
   });
 
   it.each([
