@@ -1,14 +1,14 @@
-import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { renderUnicodeCompact } from 'uqr';
 import { newPairingCode } from '../db/devices.ts';
 import { openShop } from '../db/open.ts';
 import { to } from './addresses.ts';
 import { byHand } from './by-hand.ts';
+import { makeFolder } from './data-folder.ts';
 import { shopAddress } from './shop-address.ts';
 
 await byHand(async (config, now) => {
-  mkdirSync(config.dataFolder, { recursive: true });
+  makeFolder(config.dataFolder);
   const shop = await openShop(path.join(config.dataFolder, 'shop.sqlite'), { copies: path.join(config.dataFolder, 'copies'), now });
   try {
     const address = `${shopAddress(config, '')}${to.pair(await newPairingCode(shop.db, now))}`;

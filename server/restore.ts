@@ -1,8 +1,9 @@
-import { mkdirSync, realpathSync, statSync } from 'node:fs';
+import { realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { restore } from '../db/backup.ts';
 import { byHand } from './by-hand.ts';
 import { BadSetting } from './config.ts';
+import { makeFolder } from './data-folder.ts';
 
 const there = (file: string) => statSync(file, { throwIfNoEntry: false });
 
@@ -19,7 +20,7 @@ await byHand(({ dataFolder }, now) => {
   const copy = path.resolve(process.env['INIT_CWD'] ?? '', given);
   const shop = path.join(dataFolder, 'shop.sqlite');
   refuseBadCopy(copy, shop);
-  mkdirSync(dataFolder, { recursive: true });
+  makeFolder(dataFolder);
   const kept = restore(copy, shop, now);
   return `${shop} is now that copy.${kept ? `\nWhat stood there is kept as ${kept}` : ''}`;
 });

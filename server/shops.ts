@@ -1,7 +1,8 @@
-import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { accessSync, constants, existsSync } from 'node:fs';
 import path from 'node:path';
 import { emptyShop } from '../db/empty.ts';
 import { openShop, type Shop } from '../db/open.ts';
+import { makeFolder } from './data-folder.ts';
 import type { Db } from './visit.ts';
 
 type WhichShop = 'own' | 'demo';
@@ -61,7 +62,7 @@ function oneByOne(): <T>(work: () => Promise<T>) => Promise<T> {
 
 /** Opens the shop in the data folder. clock: gives the present as ISO text. */
 export async function openShops(dataFolder: string, clock: () => string, fillDemo: FillDemo): Promise<Shops> {
-  mkdirSync(dataFolder, { recursive: true });
+  makeFolder(dataFolder);
   const own = await openToWrite(path.join(dataFolder, 'shop.sqlite'), path.join(dataFolder, 'copies'), clock());
   const inTurn = oneByOne();
   let demo: Shop | null = null;

@@ -120,6 +120,18 @@ describe('a start that cannot be', () => {
     expectPlainWord(await run('main', { env: { BACKGEAR_DATA: folder, BACKGEAR_PORT: port } }), 'cannot be written');
   });
 
+  const NEVER_WRITTEN = ['/proc/backgear', '/proc/sys/backgear/data', '/proc/self/fd/backgear', '/sys/backgear', '/dev/null/backgear'];
+  const onLinux = process.platform === 'linux' ? test : test.skip;
+
+  onLinux.each(NEVER_WRITTEN)('a folder in %s, which takes none: a word and an end, not a start that never comes', async (folder) => {
+    expectPlainWord(
+      await run('main', { env: { BACKGEAR_DATA: folder, BACKGEAR_PORT: String(await freePort()) } }),
+      folder,
+      'cannot be written',
+    );
+    expectPlainWord(await run('pair', { env: { BACKGEAR_DATA: folder } }), folder, 'cannot be written');
+  });
+
   // Root may write anywhere, so these run as a user who may not: as nobody when the tests run as root, else as ourselves.
   const NOBODY = 65_534;
   const asOther = process.getuid?.() === 0 ? { uid: NOBODY } : {};
