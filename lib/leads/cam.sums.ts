@@ -1,8 +1,8 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, AnswerTable, Caution, Figure } from '../figure/figure.ts';
 import { trainWords } from '../trains/change-gears.sums.ts';
-import { type NearRatio, nearestTrains } from '../trains/nearest.ts';
-import { targetOf } from '../trains/target.ts';
+import { type NearRatio, searchIn } from '../trains/nearest.ts';
+import { type Target, targetOf } from '../trains/target.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { printNumber } from '../values/print.ts';
 import { over, ratio, toNumber } from '../values/ratio.ts';
@@ -28,20 +28,34 @@ const figure = (name: string, symbol: string, value: Figure['value'], formula = 
 });
 const inch = (number: number, places: number) => ({ number, unit: 'in', places });
 
-/** The shortest geared lead of two or four wheels that is no shorter than any lobe's, so that the head stands low of upright for all. */
-function gearedLead(
-  longest: number,
-  { wheels, machine }: Omit<CamAsked, 'lobes'>,
-): { readonly lead: number; readonly near: NearRatio } | null {
-  const target = targetOf(over(machineLeadOf(machine), ratio(Math.round(longest * 1e6), 1_000_000)));
-  const near = ([2, 4] as const)
-    .flatMap((wheelsInTrain) => nearestTrains({ wheels, target, wheelsInTrain, ratios: 40 }))
-    .map((one) => ({ near: one, lead: toNumber(leadOfTrain(one.ratio, machine)) }))
-    .filter(({ lead }) => lead >= longest - 5e-7)
+type Geared = { readonly lead: number; readonly near: NearRatio };
+
+/** The shortest lead of two or four wheels that is no shorter than this, to a millionth of an inch. */
+function noShorterThan(least: number, { wheels, machine }: Omit<CamAsked, 'lobes'>): Geared | null {
+  const target = targetOf(over(machineLeadOf(machine), ratio(Math.round(least * 1e6), 1_000_000)));
+  const [one] = ([2, 4] as const)
+    .flatMap((wheelsInTrain) => nearestBelow(wheels, wheelsInTrain, target))
+    .map((near) => ({ near, lead: toNumber(leadOfTrain(near.ratio, machine)) }))
     .sort((a, b) => a.lead - b.lead);
-  const low = near.find(({ lead }) => longest / lead <= Math.sin((MOST_TILT_DEGREES * Math.PI) / 180));
-  return low ?? near[0] ?? null;
+  return one ?? null;
 }
+
+/** Of the nearest ratios those that are no greater, twice as many looked at until there is one: a longer lead is a smaller ratio. */
+function nearestBelow(wheels: readonly number[], wheelsInTrain: 2 | 4, target: Target): NearRatio[] {
+  const nearest = searchIn(wheels, wheelsInTrain);
+  for (let ratios = 8; ; ratios *= 2) {
+    const found = nearest(target, ratios);
+    const below = found.filter(({ error }) => error <= 0);
+    if (below.length > 0 || found.length < ratios) return below;
+  }
+}
+
+/**
+ * The shortest lead that lets the head stand no steeper than may be for any lobe; else the shortest that is as long as the longest lobe's.
+ * The nearer the head is to upright, the shorter the cutter may be, for the work runs less far along it.
+ */
+const gearedLead = (longest: number, asked: Omit<CamAsked, 'lobes'>): Geared | null =>
+  noShorterThan(longest / Math.sin((MOST_TILT_DEGREES * Math.PI) / 180), asked) ?? noShorterThan(longest, asked);
 
 /**
  * Milling the lobes of a cam (or a scroll) with the head tilted, all from one set of wheels.

@@ -15,9 +15,10 @@ import type { Wanted } from '../trains/wanted.ts';
 import { degrees, radians, toRadians } from '../values/angle.ts';
 import { type Length, toInches } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
-import { ratio, toNumber } from '../values/ratio.ts';
-import { driveCautions, figure, handCautions, inch, machineFigure, one, rowsTable, trainFigures } from './lead-figures.ts';
-import { exactWith, type LeadMachine, leadOfTrain, trainsForLead } from './lead-trains.ts';
+import { type Ratio, ratio, toNumber } from '../values/ratio.ts';
+import { errorAcrossFace } from './lead.formulas.ts';
+import { driveCautions, figure, handCautions, inch, machineFigure, one, rowsTable, trainFigures, waitsWords } from './lead-figures.ts';
+import { type LeadMachine, leadOfTrain, nearerWith, trainsForLead } from './lead-trains.ts';
 
 export type HelicalKey = 'diameter' | 'lead' | 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing' | 'virtual' | 'cutter';
 
@@ -43,7 +44,7 @@ export type HelicalAsked = {
 type Sizes = { readonly mn: number; readonly d: number; readonly L: number; readonly psi: number };
 
 function sizesOf({ gear, helix }: HelicalAsked): Sizes {
-  if (!(helix > 0 && helix < 80))
+  if (!(helix >= 0.1 && helix <= 80))
     throw new DomainError({
       given: `A helix angle of ${printShort(helix)}°.`,
       limit: 'Straight teeth have no lead, and beyond 80° it is a worm.',
@@ -167,9 +168,11 @@ function mateCautions(asked: HelicalAsked, { mn, psi }: Sizes, best: Ranked | un
   ];
 }
 
-function saysOf(asked: HelicalAsked, { L }: Sizes, best: Ranked | undefined): string {
+function saysOf(asked: HelicalAsked, { d, L }: Sizes, best: Ranked | undefined): string {
   if (!best) return `Lead ${printNumber(L, 4)} in. The drawer gives no train at all: it holds fewer than two wheels.`;
-  const back = exactWith(asWanted(L), asked.machine, asked.wheels, asked.missing ?? []);
-  const waits = back[0] ? ` Exact with the ${back[0].teeth} that is missing: ${trainWords(back[0].train)}.` : '';
-  return `Lead ${printNumber(L, 4)} in: ${trainWords(best.train)}, ${best.near.error === 0 ? 'exact' : millionths(best.near.error)}.${waits}`;
+  const { machine, face, wheels, missing = [] } = asked;
+  const drift = (train: Ratio): string =>
+    `${printNumber(1000 * errorAcrossFace(d, toInches(face), L, toNumber(leadOfTrain(train, machine))), 3)} thousandths across the face`;
+  const waits = waitsWords(nearerWith(asWanted(L), machine, wheels, missing, best.near.ratio), drift);
+  return `Lead ${printNumber(L, 4)} in: ${trainWords(best.train)}, ${best.near.error === 0 ? 'exact to a millionth of an inch' : millionths(best.near.error)}.${waits}`;
 }

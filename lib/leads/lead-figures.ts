@@ -4,11 +4,11 @@ import { helixOfLead } from '../gears/helical.formulas.ts';
 import type { Ranked } from '../trains/best-trains.ts';
 import { trainWords } from '../trains/change-gears.sums.ts';
 import { radians, toDegrees } from '../values/angle.ts';
-import { inches, type Length, toInches } from '../values/length.ts';
+import { type Length, toInches } from '../values/length.ts';
 import { printShort } from '../values/print.ts';
-import { toNumber } from '../values/ratio.ts';
+import { type Ratio, toNumber } from '../values/ratio.ts';
 import { errorAcrossFace } from './lead.formulas.ts';
-import { LEAST_POWER_LEAD_IN, type LeadMachine, leadLimits, leadOfTrain, machineLeadOf } from './lead-trains.ts';
+import { LEAST_POWER_LEAD_IN, type LeadMachine, leadLimits, leadOfTrain, machineLeadOf, type WithMissing } from './lead-trains.ts';
 
 const TREATISE = 'Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan pages 67 to 70';
 const UNROLLED = 'derived: the helix unrolled at the pitch circle';
@@ -114,7 +114,7 @@ export function driveCautions({ machine, wheels, d, L }: LeadJob): Caution[] {
   if (limits && (L < limits.shortest || L > limits.longest))
     cautions.push({
       name: 'Out of reach',
-      says: `Four of these wheels give leads from ${printShort(limits.shortest, 3)} to ${printShort(limits.longest, 1)} in. ${L < limits.shortest ? 'For shorter ones drive the spindle direct, worm out.' : 'For longer ones put the worm in, or shift the table by offset on a plate.'}`,
+      says: `Four of these wheels give leads from ${printShort(limits.shortest, 3)} to ${printShort(limits.longest, 1)} in. ${wayOut(L < limits.shortest, machine)}`,
       weight: 'beware',
       about: 'lead',
     });
@@ -128,7 +128,7 @@ export function driveCautions({ machine, wheels, d, L }: LeadJob): Caution[] {
   else if (L < LEAST_POWER_LEAD_IN)
     cautions.push({
       name: 'Short lead',
-      says: `A lead under ${LEAST_POWER_LEAD_IN} in turns the screw slower than the work: feed by the index crank, never by power.`,
+      says: `For a lead under ${LEAST_POWER_LEAD_IN} in the worm turns ${printShort(toNumber(machineLeadOf(machine)) / L, 1)} times for one turn of the table screw: feed by the index crank, never by power.`,
       weight: 'danger',
       about: 'lead',
     });
@@ -142,6 +142,22 @@ export function driveCautions({ machine, wheels, d, L }: LeadJob): Caution[] {
   return cautions;
 }
 
+const wayOut = (short: boolean, { drive }: LeadMachine): string => {
+  if (short)
+    return drive === 'worm'
+      ? 'For a shorter one drive the spindle direct, worm out.'
+      : 'A shorter one wants a greater step between the wheels.';
+  return drive === 'direct' ? 'For a longer one put the worm in.' : 'A longer one wants six wheels, or a greater step between them.';
+};
+
+/** What a missing wheel would make of it, in a sentence with a blank before it; '' where none makes it better. */
+export function waitsWords([first]: readonly WithMissing[], drift?: (ratio: Ratio) => string): string {
+  if (!first) return '';
+  const words = `with the ${first.teeth} that is missing: ${trainWords(first.train)}`;
+  if (first.exact) return ` Exact ${words}; the job can wait for it.`;
+  return ` Nearer ${words}${drift ? `, ${drift(first.ratio)}` : ''}.`;
+}
+
 export const rowsTable = (rows: readonly Ranked[], { d, L, face, machine }: LeadJob): AnswerTable => ({
   title: 'Wheels, best first: drift across the face, then wheels to change',
   unit: 'in',
@@ -152,7 +168,7 @@ export const rowsTable = (rows: readonly Ranked[], { d, L, face, machine }: Lead
       train.drivers.join(' × '),
       train.driven.join(' × '),
       inch(cut, 5),
-      { length: inches(errorAcrossFace(d, toInches(face), L, cut)) },
+      { number: errorAcrossFace(d, toInches(face), L, cut) * 1000, unit: 'thou', places: 3 },
       { count: changes },
     ];
   }),

@@ -1,9 +1,11 @@
 import { DomainError } from '../figure/domain-error.ts';
 import { type BestAsked, bestTrains, type Ranked } from '../trains/best-trains.ts';
+import { MOST_WHEELS } from '../trains/check-drawer.ts';
 import { nearestTrains, type Train } from '../trains/nearest.ts';
-import { targetOf } from '../trains/target.ts';
+import { compareNearness, isExactly, targetOf } from '../trains/target.ts';
 import type { Wanted } from '../trains/wanted.ts';
 import { lessWheels } from '../trains/wheel-lists.ts';
+import { printShort } from '../values/print.ts';
 import { over, type Ratio, times, toNumber } from '../values/ratio.ts';
 
 /** drive: through the worm, or wheels direct to the spindle with the worm out (short leads). */
@@ -33,7 +35,18 @@ export function trainsForLead(wanted: Wanted, machine: LeadMachine, asked: Omit<
 /** Lead that a train cuts, exact: lead of the machine × driven ÷ drivers. Source: the same, pages 68, 69. Example: 100 × 32 ÷ 24 × 48 on 10 in: 3.6. */
 export const leadOfTrain = (ratio: Ratio, machine: LeadMachine): Ratio => over(machineLeadOf(machine), ratio);
 
+/** Lead of a table screw, inches: from an optical slide to a planer's feed. */
+const SCREW_LEAD_IN = { least: 0.01, most: 2 };
+
 function checkMachine({ turns, screw }: LeadMachine): void {
+  const { least, most } = SCREW_LEAD_IN;
+  if (toNumber(screw) < least || toNumber(screw) > most)
+    throw new DomainError({
+      given: `A table screw that moves ${printShort(toNumber(screw), 6)} in a turn.`,
+      limit: `From ${least} to ${most} in a turn.`,
+      tryThis: 'Most have 4 or 5 threads per inch, or 5 mm.',
+      about: ['screw'],
+    });
   if (Number.isInteger(turns) && turns >= 1 && turns <= 1000 && toNumber(screw) > 0) return;
   throw new DomainError({
     given: `The head makes one turn for ${turns} of the crank.`,
@@ -55,21 +68,46 @@ export function leadLimits(
   return { shortest: (lead * a * b) / (y * z), longest: (lead * y * z) / (a * b) };
 }
 
-/** Which single missing wheels would make the lead exact with two or four wheels, where it is not today. */
-export function exactWith(
+/** A missing wheel, and the train that it would give. */
+export type WithMissing = { readonly teeth: number; readonly train: Train; readonly ratio: Ratio; readonly exact: boolean };
+
+/** Each missing wheel costs a search of its own. */
+const MOST_MISSING = 10;
+
+function checkMissing(wheels: readonly number[], numbers: readonly number[]): void {
+  if (numbers.length <= MOST_MISSING && (numbers.length === 0 || wheels.length < MOST_WHEELS)) return;
+  throw new DomainError({
+    given: `${numbers.length} missing numbers beside ${wheels.length} wheels in the drawer.`,
+    limit: `At most ${MOST_MISSING} are tried, each with at most ${MOST_WHEELS - 1} wheels.`,
+    tryThis: 'Leave out those that will not be made soon.',
+    about: ['missing'],
+  });
+}
+
+/**
+ * Which single missing wheels would give a nearer train of two or four wheels than the best of today, nearest first; none where that is
+ * exact. Throws DomainError for more than ten missing numbers.
+ */
+export function nearerWith(
   wanted: Wanted,
   machine: LeadMachine,
   wheels: readonly number[],
   missing: readonly number[],
-): { readonly teeth: number; readonly train: Train }[] {
+  today: Ratio | null,
+): WithMissing[] {
+  const numbers = [...new Set(lessWheels(missing, []))];
+  checkMissing(wheels, numbers);
   const target = targetForLead(wanted, machine);
-  const exact = (all: readonly number[]): Train | undefined =>
-    ([2, 4] as const)
-      .flatMap((wheelsInTrain) => nearestTrains({ wheels: all, target, wheelsInTrain }).filter((one) => one.exact))
-      .flatMap(({ trains }) => trains)[0];
-  if (exact(wheels)) return [];
-  return [...new Set(lessWheels(missing, []))].flatMap((teeth) => {
-    const train = exact([...wheels, teeth]);
-    return train ? [{ teeth, train }] : [];
-  });
+  if (today && isExactly(today, target)) return [];
+  const nearest = (teeth: number): WithMissing | null => {
+    const [best] = ([2, 4] as const)
+      .flatMap((wheelsInTrain) => nearestTrains({ wheels: [...wheels, teeth], target, wheelsInTrain }).slice(0, 1))
+      .sort((a, b) => compareNearness(a.ratio, b.ratio, target));
+    const train = best?.trains[0];
+    return best && train ? { teeth, train, ratio: best.ratio, exact: best.exact } : null;
+  };
+  const nearer = numbers
+    .flatMap((teeth) => nearest(teeth) ?? [])
+    .filter(({ ratio }) => !today || compareNearness(ratio, today, target) < 0);
+  return nearer.sort((a, b) => compareNearness(a.ratio, b.ratio, target));
 }

@@ -1,3 +1,4 @@
+import { DomainError } from '../figure/domain-error.ts';
 import type { Answer } from '../figure/figure.ts';
 import type { Hand } from '../gears/gear.ts';
 import type { Ranked } from '../trains/best-trains.ts';
@@ -5,9 +6,9 @@ import { millionths, trainWords } from '../trains/change-gears.sums.ts';
 import type { Train } from '../trains/nearest.ts';
 import { inchesOf, type Wanted } from '../trains/wanted.ts';
 import { type Length, toInches } from '../values/length.ts';
-import { printNumber } from '../values/print.ts';
-import { driveCautions, handCautions, machineFigure, rowsTable, trainFigures } from './lead-figures.ts';
-import { exactWith, type LeadMachine, trainsForLead } from './lead-trains.ts';
+import { printNumber, printShort } from '../values/print.ts';
+import { driveCautions, handCautions, machineFigure, rowsTable, trainFigures, waitsWords } from './lead-figures.ts';
+import { type LeadMachine, nearerWith, trainsForLead } from './lead-trains.ts';
 
 export type LeadKey = 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing';
 
@@ -23,15 +24,30 @@ export type LeadAsked = {
   readonly mounted?: Train;
 };
 
+/** A lead this small a part of the diameter lies within half a degree of straight round. */
+const LEAST_OF_DIAMETER = 1 / 40;
+
+function checkLead({ lead, diameter }: LeadAsked): void {
+  const least = toInches(diameter) * LEAST_OF_DIAMETER;
+  if (inchesOf(lead) >= least) return;
+  throw new DomainError({
+    given: `A lead of ${printShort(inchesOf(lead), 6)} in on a diameter of ${printShort(toInches(diameter), 4)} in.`,
+    limit: `No less than a fortieth of the diameter, ${printShort(least, 4)} in.`,
+    tryThis: 'Cut so short a lead as a thread, in the lathe.',
+    about: ['lead'],
+  });
+}
+
 /** The trains to choose from for a lead, best first. */
 export const leadTrains = ({ lead, machine, wheels, upTo, mounted }: LeadAsked): Ranked[] =>
   trainsForLead(lead, machine, { wheels, upTo, ...(mounted ? { mounted } : {}) });
 
 /**
  * Wheels between table screw and head for a lead, with the drift across the face, the table's angle, and which missing wheel would
- * make it exact. Errors as in trainsForLead. Example: 12 in on a 10 in machine: 40 ÷ 48 and others, exact.
+ * make it exact. Throws DomainError for a lead under a fortieth of the diameter, and as trainsForLead does. Example: 12 in on a 10 in machine: 40 ÷ 48 and others, exact.
  */
 export function leadAnswer(asked: LeadAsked): Answer<LeadKey> {
+  checkLead(asked);
   const rows = leadTrains(asked);
   const [best] = rows;
   const job = {
@@ -49,7 +65,6 @@ export function leadAnswer(asked: LeadAsked): Answer<LeadKey> {
 function saysOf({ lead, machine, wheels, missing = [] }: LeadAsked, best: Ranked | undefined): string {
   if (!best) return 'The drawer gives no train at all: it holds fewer than two wheels.';
   if (best.near.exact) return `Exact: ${trainWords(best.train)}.`;
-  const [back] = exactWith(lead, machine, wheels, missing);
-  const waits = back ? ` Exact with the ${back.teeth} that is missing: ${trainWords(back.train)}; the job can wait for it.` : '';
+  const waits = waitsWords(nearerWith(lead, machine, wheels, missing, best.near.ratio));
   return `Nothing exact in the drawer for ${printNumber(inchesOf(lead), 4)} in. Nearest: ${trainWords(best.train)}, drivers ÷ driven ${millionths(best.near.error)}.${waits}`;
 }

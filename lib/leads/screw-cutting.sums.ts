@@ -28,14 +28,24 @@ const figure = (name: string, symbol: string, value: Value, formula = '', given:
 });
 const one = (symbol: string, name: string, value: Value, from: Given['from'] = 'typed'): Given => ({ symbol, name, value, from });
 
+const WORDS = ['', 'first', 'second', 'third'] as const;
+/** As 21st, 22nd, 127th. */
+function place(count: number): string {
+  const end = count % 100 >= 11 && count % 100 <= 13 ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
+  return WORDS[count] || `${count}${end}`;
+}
+
+/** Counting more lines than this past while the screw turns goes wrong: judgement. */
+const MOST_COUNTED = 12;
+
 const lineWords = (use: DialUse, { lines }: Dial): string => {
   if (use.use === 'anywhere') return 'anywhere: the dial is not needed';
+  if (use.use === 'count turns' && use.turns > 1 && use.step < lines && use.step <= MOST_COUNTED)
+    return `every ${place(use.step)} line as it passes, counted on from the one last closed at; the line started on comes right again after ${use.turns} turns`;
   if (use.use === 'count turns')
     return use.turns === 1 ? 'the line started on, no other' : `the line started on, every ${use.turns} turns of the dial`;
   if (use.lines.length === lines) return 'any line, not between';
-  return use.lines.length === 1
-    ? 'the line started on, no other'
-    : `every ${lines / use.lines.length === 2 ? 'second' : `${lines / use.lines.length}th`} line from the one started on`;
+  return use.lines.length === 1 ? 'the line started on, no other' : `every ${place(use.step)} line from the one started on`;
 };
 
 /**
@@ -86,14 +96,19 @@ const leadFigure = ({ thread, starts }: ScrewCuttingAsked, L: Ratio): Figure =>
     ],
   );
 
-function startFigures({ starts, screw, driver }: ScrewCuttingAsked, L: Ratio) {
-  const shift = startPitch(L, starts);
-  const [step, nuts] = [driver === null ? null : driverStep(driver, starts), startShift(screw, L, starts)];
+function startFigures({ thread, starts, screw, driver }: ScrewCuttingAsked, L: Ratio) {
+  const holdsPi = thread.pi === 1;
+  const shift = toNumber(startPitch(L, starts)) * (holdsPi ? Math.PI : 1);
+  const step = driver === null ? null : driverStep(driver, starts);
+  const nuts = holdsPi ? null : startShift(screw, L, starts);
   return {
-    shift: figure('Shift the top slide from start to start', 'p', { number: toNumber(shift), unit: 'in', places: 5 }, 'L ÷ n', [
-      one('L', 'lead', { ratio: L }),
-      one('n', 'starts', { count: starts }),
-    ]),
+    shift: figure(
+      'Shift the top slide from start to start',
+      'p',
+      { number: shift, unit: 'in', places: 5 },
+      holdsPi ? 'π × L ÷ n' : 'L ÷ n',
+      [one('L', holdsPi ? 'lead as a part of π, inches' : 'lead', { ratio: L }), one('n', 'starts', { count: starts })],
+    ),
     ...(driver === null
       ? {}
       : {
@@ -144,6 +159,7 @@ const neverAgain = (asked: ScrewCuttingAsked, L: Ratio): Answer<ScrewCuttingKey>
       [],
       'derived: π is no ratio of whole numbers',
     ),
+    ...(asked.starts > 1 ? startFigures(asked, L) : {}),
   } as Answer<ScrewCuttingKey>['figures'],
   cautions: [
     {

@@ -11,10 +11,15 @@ export const threadsToMatch = (S: Ratio, L: Ratio): number => over(S, L)[1];
 /** dial: teeth of the dial's wheel; lines: how many lines it has. */
 export type Dial = { readonly teeth: number; readonly lines: number };
 /**
- * lines: which may be used, the line started on counted as 0. 'count turns': only the line started on, and only after every so many turns
- * of the dial.
+ * step: every so many lines, counted as they pass, from the line started on. lines: which those are, the line started on as 0, where they
+ * are the same in every turn of the dial; 'count turns': they are not, and the line started on serves again only after so many turns.
  */
-export type DialUse = { readonly use: 'anywhere' | 'lines' | 'count turns'; readonly lines: readonly number[]; readonly turns: number };
+export type DialUse = {
+  readonly use: 'anywhere' | 'lines' | 'count turns';
+  readonly lines: readonly number[];
+  readonly turns: number;
+  readonly step: number;
+};
 
 /**
  * Which lines of a thread dial serve.
@@ -23,10 +28,10 @@ export type DialUse = { readonly use: 'anywhere' | 'lines' | 'count turns'; read
  * W: teeth of the dial wheel, g: lines, s as above. Source: derived. Example: W 16, g 8, s 8 (9 TPI on 8): every fourth line.
  */
 export function dialUse(s: number, { teeth, lines }: Dial): DialUse {
-  if (s === 1) return { use: 'anywhere', lines: Array.from({ length: lines }, (_, k) => k), turns: 1 };
+  if (s === 1) return { use: 'anywhere', lines: Array.from({ length: lines }, (_, k) => k), turns: 1, step: 1 };
   const step = (s * lines) / gcd(teeth, s * lines);
-  if (lines % step === 0) return { use: 'lines', lines: Array.from({ length: lines / step }, (_, k) => k * step), turns: 1 };
-  return { use: 'count turns', lines: [0], turns: step / gcd(step, lines) };
+  if (lines % step === 0) return { use: 'lines', lines: Array.from({ length: lines / step }, (_, k) => k * step), turns: 1, step };
+  return { use: 'count turns', lines: [0], turns: step / gcd(step, lines), step };
 }
 
 /**

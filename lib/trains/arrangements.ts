@@ -1,6 +1,6 @@
 import type { Train } from './nearest.ts';
 import type { Quadrant } from './quadrant.ts';
-import { type Reach, reachOf, type WheelSizes } from './reach.ts';
+import { bridges, NO_BRIDGE, type Reach, reachOf, type WheelSizes } from './reach.ts';
 import type { TrainShaft } from './train-shaft.ts';
 import { lessWheels } from './wheel-lists.ts';
 
@@ -60,19 +60,23 @@ export type PlaceAsked = {
 };
 
 const MOST_STUDS = 3;
+/** What it costs to see that a set-up cannot even span the distance, beside trying it out. */
+const GLANCE = 0.1;
 
 /** Sets an arrangement up, with as few idlers as will do; without a way, the reason why it cannot stand as it is. */
 export function place(arrangement: Arrangement, asked: PlaceAsked): Placed | NotPlaced {
   const { pairs } = arrangement;
-  const spare = [...new Set(lessWheels(asked.drawer, pairs.flat()))];
+  const { quadrant, sizes, tries } = asked;
+  const spare = lessWheels(asked.drawer, pairs.flat());
   let why = '';
   for (const idlers of asked.bare ? [[]] : idlerChoices(pairs.length, spare)) {
     const meshes = pairs.length + idlers.length;
-    if (!turnsRight(meshes, asked.turns)) continue;
-    if (meshes - 1 > MOST_STUDS) continue;
-    if (asked.tries && asked.tries.left-- <= 0) return { why: why || NOT_TRIED };
+    if (!turnsRight(meshes, asked.turns) || meshes - 1 > MOST_STUDS) continue;
+    if (tries && tries.left <= 0) return { why: why === '' ? NOT_TRIED : `${why} ${NOT_ALL_TRIED}` };
     const shafts = shaftsOf(arrangement, idlers, asked.ends);
-    const reach = reachOf(shafts, asked.quadrant, asked.sizes);
+    const spans = idlers.length === 0 || bridges(shafts, quadrant, sizes);
+    if (tries) tries.left -= spans ? 1 : GLANCE;
+    const reach: Reach = spans ? reachOf(shafts, quadrant, sizes) : { fits: false, why: NO_BRIDGE };
     if (reach.fits) return { shafts, reach };
     why ||= reach.why;
   }
@@ -80,23 +84,24 @@ export function place(arrangement: Arrangement, asked: PlaceAsked): Placed | Not
 }
 
 const NOT_TRIED = 'Not tried: too many ways for one request.';
+const NOT_ALL_TRIED = 'Not with every idler tried: too many for one request.';
 const NO_IDLER = 'It turns the wrong way, and no wheel is left for an idler.';
 const turnsRight = (meshes: number, turns: Turns): boolean => turns === 'either' || (meshes % 2 === 0) === (turns === 'same');
 
-/** None, then one idler in any place, then two in a train of two wheels. */
+/** None, then one idler in any place, then two, as far as studs are to be had. spare: a number as often as wheels of it are left. */
 function* idlerChoices(pairs: number, spare: readonly number[]): Generator<readonly Idler[]> {
   yield [];
-  for (let pair = 0; pair < pairs; pair++) for (const teeth of spare) yield [{ pair, teeth }];
-  if (pairs > 1) return;
-  for (const [n, one] of spare.entries())
-    for (const two of spare.slice(n + 1)) {
-      yield [
-        { pair: 0, teeth: one },
-        { pair: 0, teeth: two },
-      ];
-      yield [
-        { pair: 0, teeth: two },
-        { pair: 0, teeth: one },
-      ];
+  const numbers = [...new Set(spare)];
+  for (let pair = 0; pair < pairs; pair++) for (const teeth of numbers) yield [{ pair, teeth }];
+  if (pairs + 1 > MOST_STUDS) return;
+  for (const one of numbers)
+    for (const two of numbers) {
+      if (one === two && spare.filter((teeth) => teeth === one).length < 2) continue;
+      for (let pair = 0; pair < pairs; pair++)
+        for (let next = pair; next < pairs; next++)
+          yield [
+            { pair, teeth: one },
+            { pair: next, teeth: two },
+          ];
     }
 }

@@ -25,7 +25,7 @@ export type BestAsked = {
 
 const USUAL = 12;
 /** Trains of equal error and equal changes of which the reach is tried, so that one request stays short. */
-const MOST_TRIED = 60;
+const MOST_TRIED = 200;
 const MOST_TRIES = 600;
 const MOST_FOR_ONE = 120;
 

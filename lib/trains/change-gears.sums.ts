@@ -36,7 +36,7 @@ export const changeGears = (asked: ChangeGearsAsked): Ranked[] => bestTrains({ .
  * Errors as in nearestTrains and reachOf. Example: 11 TPI on a 4 TPI screw from 20 to 100 by fives with two of each: 20 ÷ 55 and others, exact.
  */
 export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked[] = changeGears(asked)): Answer<ChangeGearsKey | 'ratio'> {
-  const [best] = rows;
+  const best = toSet(rows);
   const ratio = ratioFigure(asked);
   if (!best)
     return {
@@ -52,8 +52,8 @@ export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked
       error: errorFigure(best, asked),
       changes: changesFigure(best),
     },
-    cautions: [GUARD, ...(best.near.exact ? [] : [notExact(best, asked)])],
-    says: saysOf(best, asked),
+    cautions: [GUARD, ...(best.near.exact ? [] : [notExact(best, rows, asked)])],
+    says: saysOf(rows, asked),
     tables: [
       rowsTable(rows, asked),
       ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels, tries: { left: MOST_TRIES } })] : []),
@@ -159,23 +159,29 @@ const changesFigure = ({ changes }: Ranked): Figure => ({
 export const millionths = (error: number): string =>
   `${error > 0 ? '+' : ''}${printNumber(error * 1e6, Math.abs(error) < 1e-4 ? 2 : 0)} in a million`;
 
-const notExact = ({ near }: Ranked, { over, unit }: ChangeGearsAsked): Caution => ({
+const notExact = ({ near }: Ranked, [nearest]: readonly Ranked[], { over, unit }: ChangeGearsAsked): Caution => ({
   name: 'Not exact',
-  says: `Nothing exact exists with these wheels: off by ${printNumber(near.error * inUnit(over, unit), 6)} ${unit} over ${printShort(inUnit(over, unit))} ${unit}, ${millionths(near.error)}.`,
+  says: `${nearest?.near.exact ? 'What would be exact does not stand on the quadrant' : 'Nothing exact exists with these wheels'}: off by ${printNumber(near.error * inUnit(over, unit), 6)} ${unit} over ${printShort(inUnit(over, unit))} ${unit}, ${millionths(near.error)}.`,
   weight: 'beware',
   about: 'error',
 });
 
-function saysOf(best: Ranked, { upTo, quadrant }: ChangeGearsAsked): string {
-  const words = trainWords(best.train);
-  const reach = !quadrant
-    ? ''
-    : best.placed && 'shafts' in best.placed
-      ? ' It stands on the quadrant.'
-      : ` It does not stand on the quadrant: ${best.placed?.why ?? ''}`;
-  return best.near.exact
-    ? `Exact: ${words}.${reach}`
-    : `No exact train of up to ${upTo} wheels is in the drawer. Nearest: ${words}, ${millionths(best.near.error)}.${reach}`;
+/** The train to put on: the best that stands on the quadrant; where none does, or none was measured, the best. */
+export const toSet = (rows: readonly Ranked[]): Ranked | undefined => rows.find(stands) ?? rows[0];
+
+const stands = ({ placed }: Ranked): boolean => placed !== null && 'shafts' in placed;
+const nearWords = ({ train, near }: Ranked): string => `${trainWords(train)}, ${near.exact ? 'exact' : millionths(near.error)}`;
+
+function saysOf(rows: readonly Ranked[], { upTo }: ChangeGearsAsked): string {
+  const [nearest] = rows as readonly [Ranked];
+  const found = nearest.near.exact
+    ? `Exact: ${trainWords(nearest.train)}.`
+    : `No exact train of up to ${upTo} wheels is in the drawer. Nearest: ${nearWords(nearest)}.`;
+  if (nearest.placed === null) return found;
+  if (stands(nearest)) return `${found} It stands on the quadrant.`;
+  const other = rows.find(stands);
+  const instead = other ? `The nearest that stands: ${nearWords(other)}.` : 'Nor does any other below.';
+  return `${found} It does not stand on the quadrant: ${reachWords(nearest)} ${instead}`;
 }
 
 const reachWords = (row: Ranked): string => (row.placed === null ? 'not measured' : 'shafts' in row.placed ? 'fits' : row.placed.why);
@@ -196,7 +202,7 @@ const rowsTable = (rows: readonly Ranked[], { over }: ChangeGearsAsked): AnswerT
 
 function arrangementsTable(train: Train, asked: PlaceAsked): AnswerTable {
   return {
-    title: 'All arrangements of the best train',
+    title: 'All arrangements of the train above',
     unit: 'in',
     heads: ['from the source on', 'stands', 'idlers'],
     rows: arrangementsOf(train).map((arrangement) => {

@@ -1,6 +1,6 @@
 import { DomainError } from '../figure/domain-error.ts';
 
-const MOST_WHEELS = 100;
+export const MOST_WHEELS = 100;
 /** With six in a train the work grows with the cube of the wheels. */
 const MOST_FOR_SIX = 48;
 const LEAST_TEETH = 4;

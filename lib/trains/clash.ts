@@ -5,29 +5,40 @@ import { FREE } from './quadrant.ts';
 export type PlacedWheel = { readonly teeth: number; readonly outside: number; readonly shaft: number; readonly plane: number };
 export type Middle = { readonly x: number; readonly y: number };
 
-type Between = { readonly collar: number; readonly planes: readonly number[] };
+/** The wheels of a train in one choice of planes. in: the wheel of a shaft in a plane, by shaft × MOST_PLANES + plane. */
+export type Placing = {
+  readonly wheels: readonly PlacedWheel[];
+  readonly in: readonly (PlacedWheel | undefined)[];
+  readonly planes: readonly number[];
+};
+
+const MOST_PLANES = 3;
 const FREE_MM = toMm(FREE);
 
-const apartOf = (a: Middle, b: Middle): number => Math.hypot(a.x - b.x, a.y - b.y);
+/** planes: of each mesh. */
+export function placing(wheels: readonly PlacedWheel[], planes: readonly number[]): Placing {
+  const taken: (PlacedWheel | undefined)[] = new Array(MOST_PLANES * (planes.length + 1)).fill(undefined);
+  for (const wheel of wheels) taken[wheel.shaft * MOST_PLANES + wheel.plane] = wheel;
+  return { wheels, in: taken, planes };
+}
+
+const apartOf = (a: Middle, b: Middle): number => Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
+
+/** The wheel, and what it meets on which shaft; other: undefined for the collar. */
+export type Clash = { readonly wheel: PlacedWheel; readonly other: PlacedWheel | undefined; readonly shaft: number };
 
 /**
- * What stands in the way, in words, or null: in each plane no wheel meets another shaft's wheel that it does not mesh with, nor the
- * collar of a shaft that has no wheel in that plane; 0.010 in stays free. planes: of each mesh; collar: its diameter in millimetres.
+ * What stands in the way, or null: in each plane no wheel meets another shaft's wheel that it does not mesh with, nor the collar of a
+ * shaft that has no wheel in that plane; 0.010 in stays free. collar: its diameter in millimetres.
  */
-export function clash(
-  wheels: readonly PlacedWheel[],
-  middles: readonly Middle[],
-  names: readonly string[],
-  { collar, planes }: Between,
-): string | null {
+export function clash({ wheels, in: taken, planes }: Placing, middles: readonly Middle[], collar: number): Clash | null {
   for (const wheel of wheels)
-    for (const [shaft, middle] of middles.entries()) {
-      if (shaft === wheel.shaft) continue;
-      const other = wheels.find((one) => one.shaft === shaft && one.plane === wheel.plane);
-      if (Math.abs(shaft - wheel.shaft) === 1 && planes[Math.min(shaft, wheel.shaft)] === wheel.plane) continue;
+    for (let shaft = 0; shaft < middles.length; shaft++) {
+      const apart = Math.abs(shaft - wheel.shaft);
+      if (apart === 0 || (apart === 1 && planes[Math.min(shaft, wheel.shaft)] === wheel.plane)) continue;
+      const other = taken[shaft * MOST_PLANES + wheel.plane];
       const need = wheel.outside + (other ? other.outside : collar / 2) + FREE_MM;
-      const there = apartOf(middles[wheel.shaft] as Middle, middle);
-      if (there < need) return `The ${wheel.teeth} meets the ${other ? other.teeth : 'collar'} on the ${names[shaft]}.`;
+      if (apartOf(middles[wheel.shaft] as Middle, middles[shaft] as Middle) < need) return { wheel, other, shaft };
     }
   return null;
 }

@@ -13,7 +13,7 @@ export type MakingOrder = {
   /** Each missing wheel as if it alone were made. */
   readonly alone: readonly Made[];
   readonly order: readonly Made[];
-  /** The order that takes the greatest gain at each step, and how the best one beats it. */
+  /** The order that takes the greatest gain at each step, the best of such orders where gains are equal. */
   readonly greedy: readonly Made[];
   readonly says: string;
 };
@@ -43,10 +43,11 @@ export function makingOrder(list: readonly Wanted[], screw: Ratio, drawer: reado
   };
   const count = Array.from({ length: 1 << missing.length }, (_, made) => exactWith(made).length);
   const steps = (order: readonly number[]): Made[] => stepsOf(order, missing, exactWith);
-  const best = steps(bestOrder(missing.length, count));
-  const greedy = steps(greedyOrder(missing.length, count));
+  const best = steps(bestOrder(missing.length, count, () => true));
+  const greedy = steps(bestOrder(missing.length, count, (before, after) => count[after] === mostAfter(before, missing.length, count)));
   const alone = missing.map((_, bit) => steps([bit])[0] as Made);
-  return { today: count[0] ?? 0, alone, order: best, greedy, says: why(best, greedy) };
+  const order = sumOf(best) === sumOf(greedy) ? greedy : best;
+  return { today: count[0] ?? 0, alone, order, greedy, says: why(order, greedy, count[0] ?? 0) };
 }
 
 /** Of like missing wheels it does not matter which one is made: the first of them are taken as made. */
@@ -87,31 +88,24 @@ function needed({ drivers, driven }: Train, drawer: readonly number[], missing: 
   return [bits];
 }
 
-/** The order with the greatest sum, by the best way to every set of wheels made. */
-function bestOrder(many: number, count: readonly number[]): number[] {
+/** How many are exact after the wheel that brings most. */
+const mostAfter = (made: number, many: number, count: readonly number[]): number =>
+  Math.max(...Array.from({ length: many }, (_, bit) => (made & (1 << bit) ? -1 : (count[made | (1 << bit)] as number))));
+
+/** The order with the greatest sum of all those whose every step may be taken, by the best way to every set of wheels made. */
+function bestOrder(many: number, count: readonly number[], may: (before: number, after: number) => boolean): number[] {
   const sum = new Array<number>(1 << many).fill(-1);
   const last = new Array<number>(1 << many).fill(-1);
   sum[0] = 0;
   for (let made = 1; made < 1 << many; made++)
     for (let bit = 0; bit < many; bit++) {
-      if ((made & (1 << bit)) === 0) continue;
-      const before = (sum[made ^ (1 << bit)] as number) + (count[made] as number);
-      if (before > (sum[made] as number)) [sum[made], last[made]] = [before, bit];
+      const before = made ^ (1 << bit);
+      if ((made & (1 << bit)) === 0 || (sum[before] as number) < 0 || !may(before, made)) continue;
+      const all = (sum[before] as number) + (count[made] as number);
+      if (all >= (sum[made] as number)) [sum[made], last[made]] = [all, bit];
     }
   const order: number[] = [];
   for (let made = (1 << many) - 1; made !== 0; made ^= 1 << (last[made] as number)) order.unshift(last[made] as number);
-  return order;
-}
-
-function greedyOrder(many: number, count: readonly number[]): number[] {
-  const order: number[] = [];
-  let made = 0;
-  while (order.length < many) {
-    const left = Array.from({ length: many }, (_, bit) => bit).filter((bit) => (made & (1 << bit)) === 0);
-    const next = left.reduce((one, other) => ((count[made | (1 << other)] as number) > (count[made | (1 << one)] as number) ? other : one));
-    order.push(next);
-    made |= 1 << next;
-  }
   return order;
 }
 
@@ -128,12 +122,12 @@ function stepsOf(order: readonly number[], missing: readonly number[], exactWith
 const sumOf = (steps: readonly Made[]): number => steps.reduce((all, { exact }) => all + exact, 0);
 const namesOf = (steps: readonly Made[]): string => steps.map(({ teeth }) => teeth).join(', ');
 
-function why(best: readonly Made[], greedy: readonly Made[]): string {
-  const [first] = best;
-  if (!first) return 'No wheel is missing.';
-  if (sumOf(best) === sumOf(greedy))
-    return `Make them in this order: ${namesOf(greedy)}. Taking each time the wheel that brings most is as good as any order.`;
-  const behind = best.findIndex(({ exact }, n) => exact > (greedy[n]?.exact ?? 0));
-  const then = best[behind];
-  return `Make them in this order: ${namesOf(best)}. Taking each time the wheel that brings most gives ${namesOf(greedy)}, but after ${behind + 1} wheels that has ${greedy[behind]?.exact} exact and this has ${then?.exact}, because some wheels bring nothing until another is there.`;
+function why(order: readonly Made[], greedy: readonly Made[], today: number): string {
+  if (order.length === 0) return 'No wheel is missing.';
+  if (order.at(-1)?.exact === today) return 'None of these wheels, nor all of them together, makes another line of the list exact.';
+  const these = `Make them in this order: ${namesOf(order)}.`;
+  if (sumOf(order) === sumOf(greedy)) return `${these} Taking each time the wheel that brings most is as good as any order.`;
+  const behind = order.findIndex(({ exact }, n) => exact > (greedy[n]?.exact ?? 0));
+  const [then, instead] = [order[behind], greedy[behind]];
+  return `${these} Taking each time the wheel that brings most gives ${namesOf(greedy)}, but after ${behind + 1} wheels that has ${instead?.exact} exact and this has ${then?.exact}, because some wheels bring more once another is there.`;
 }

@@ -1,5 +1,5 @@
 import { type Length, toMm } from '../values/length.ts';
-import { clash, type Middle, type PlacedWheel, planeChoices } from './clash.ts';
+import { type Clash, clash, type Middle, type PlacedWheel, placing, planeChoices } from './clash.ts';
 import { type Plain, plainQuadrant, type Quadrant } from './quadrant.ts';
 import { type NoPlace, type StudPlaces, studPlaces } from './stud-places.formulas.ts';
 import type { TrainShaft } from './train-shaft.ts';
@@ -39,6 +39,14 @@ export function reachOf(shafts: readonly TrainShaft[], quadrant: Quadrant, sizes
   return firstClear(places, choices, shafts, plain, sizes);
 }
 
+/** Whether the meshes laid end to end can span the distance between the shafts at all, wherever the slots are: no side of a closed figure is longer than the others together. */
+export function bridges(shafts: readonly TrainShaft[], { between }: Quadrant, sizes: WheelSizes): boolean {
+  const sides = [toMm(between), ...meshDistances(shafts, sizes)];
+  return 2 * Math.max(...sides) <= sides.reduce((all, side) => all + side, 0);
+}
+
+export const NO_BRIDGE = WHY.distance;
+
 function firstClear(
   places: readonly StudPlaces[],
   choices: readonly number[][],
@@ -46,22 +54,21 @@ function firstClear(
   plain: Plain,
   sizes: WheelSizes,
 ): Reach {
-  let why = '';
+  const placings = choices.map((planes) => placing(placedOf(shafts, planes, sizes), planes));
+  let inWay: Clash | null = null;
   for (const place of places) {
     const at = middlesOf(place, plain);
-    for (const planes of choices) {
-      const inWay = clash(
-        placedOf(shafts, planes, sizes),
-        at,
-        shafts.map(({ name }) => name),
-        { collar: plain.collar, planes },
-      );
-      if (inWay === null) return { fits: true, at, planes, swingDegrees: (place.swing * 180) / Math.PI, ...slotsOf(place, plain) };
-      why = inWay;
+    for (const one of placings) {
+      inWay = clash(one, at, plain.collar);
+      if (inWay === null)
+        return { fits: true, at, planes: one.planes, swingDegrees: (place.swing * 180) / Math.PI, ...slotsOf(place, plain) };
     }
   }
-  return { fits: false, why };
+  return { fits: false, why: inWay ? clashWords(inWay, shafts) : '' };
 }
+
+const clashWords = ({ wheel, other, shaft }: Clash, shafts: readonly TrainShaft[]): string =>
+  `The ${wheel.teeth} meets the ${other ? other.teeth : 'collar'} on the ${shafts[shaft]?.name}.`;
 
 /** In the order of the train, whichever shaft is the pivot. */
 const slotsOf = ({ studs }: StudPlaces, { fromDriver }: Plain) => {

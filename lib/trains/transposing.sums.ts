@@ -10,7 +10,8 @@ import { trainFor, type Wanted } from './wanted.ts';
 const SEARCHED = 'derived: the nearest train of two or four wheels, by sorted products of its two sides';
 
 export type TransposingAsked = { readonly list: readonly Wanted[]; readonly screw: Ratio; readonly drawer: readonly number[] };
-type Tried = { readonly says: string; readonly errors: readonly number[]; readonly trains: readonly (Train | null)[] };
+/** errors: null where the wheels give no train at all. */
+type Tried = { readonly says: string; readonly errors: readonly (number | null)[]; readonly trains: readonly (Train | null)[] };
 
 const withAdded = (drawer: readonly number[], add: readonly number[]): number[] => [
   ...drawer,
@@ -20,12 +21,15 @@ const withAdded = (drawer: readonly number[], add: readonly number[]): number[] 
 function tried(says: string, wheels: readonly number[], { list, screw }: TransposingAsked): Tried {
   const nearest = nearestIn(wheels);
   const found = list.map((wanted) => nearest(trainFor(wanted, screw)));
-  return { says, errors: found.map((one) => one?.error ?? 1), trains: found.map((one) => one?.trains[0] ?? null) };
+  return { says, errors: found.map((one) => one?.error ?? null), trains: found.map((one) => one?.trains[0] ?? null) };
 }
 
 const exactIn = ({ errors }: Tried): number => errors.filter((error) => error === 0).length;
-const nearIn = ({ errors }: Tried): number => errors.filter((error) => Math.abs(error) <= USUAL_NEAR).length;
-const worstIn = ({ errors }: Tried): number => errors.reduce((worst, error) => (Math.abs(error) > Math.abs(worst) ? error : worst), 0);
+const nearIn = ({ errors }: Tried): number => errors.filter((error) => error !== null && Math.abs(error) <= USUAL_NEAR).length;
+/** null: some of the list has no train at all, which is worse than any error. */
+const worstIn = ({ errors }: Tried): number | null =>
+  errors.reduce((worst, error) => (worst === null || error === null ? null : Math.abs(error) > Math.abs(worst) ? error : worst), 0);
+const sizeOf = (error: number | null): number => Math.abs(error ?? Number.MAX_VALUE);
 
 const figure = (name: string, symbol: string, count: number): Figure => ({
   name,
@@ -45,7 +49,7 @@ export function transposingAnswer(asked: TransposingAsked): Answer<'exact' | 'ne
   checkChart(asked.list, asked.drawer);
   const today = tried('today', asked.drawer, asked);
   const more = TRANSPOSING.map(({ wheels }) => tried(wheels.join(' and '), withAdded(asked.drawer, wheels), asked));
-  const [best] = [...more].sort((a, b) => exactIn(b) - exactIn(a) || nearIn(b) - nearIn(a) || Math.abs(worstIn(a)) - Math.abs(worstIn(b)));
+  const [best] = [...more].sort((a, b) => exactIn(b) - exactIn(a) || nearIn(b) - nearIn(a) || sizeOf(worstIn(a)) - sizeOf(worstIn(b)));
   return {
     figures: { exact: figure('Exact today', 'E', exactIn(today)), near: figure('Exact or near today', 'N', nearIn(today)) },
     cautions: [],
@@ -73,8 +77,8 @@ const pitchTable = ({ list }: TransposingAsked, today: Tried, more: readonly Tri
   heads: ['wanted', 'train today', 'error today', ...more.map(({ says }) => `with ${says}`)],
   rows: list.map((wanted, n) => {
     const train = today.trains[n];
-    return [wanted.says, train ? trainWords(train) : 'none', ...[today, ...more].map(({ errors }) => errorWords(errors[n] ?? 1))];
+    return [wanted.says, train ? trainWords(train) : 'none', ...[today, ...more].map(({ errors }) => errorWords(errors[n] ?? null))];
   }),
 });
 
-const errorWords = (error: number): string => (error === 0 ? 'exact' : millionths(error));
+const errorWords = (error: number | null): string => (error === null ? 'no train' : error === 0 ? 'exact' : millionths(error));

@@ -48,7 +48,15 @@ const upToField = choiceField({
   ],
 });
 const faceField = size({ label: 'Face', hint: 'Width that the teeth run across', most: 40 });
-const ABOUT = { drawer: ['drawer'], wheels: ['drawer'], lobes: ['lobes'], turns: ['turns'], helix: ['helix'] } as const;
+const ABOUT = {
+  drawer: ['drawer'],
+  wheels: ['drawer'],
+  lobes: ['lobes'],
+  turns: ['turns'],
+  helix: ['helix'],
+  screw: ['tableScrew'],
+  lead: ['leadWanted'],
+} as const;
 
 const machineOf = ({ turns, tableScrew, drive }: { turns: number; tableScrew: Ratio; drive: Drive }): LeadMachine => ({
   turns,

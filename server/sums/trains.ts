@@ -5,7 +5,7 @@ import { wheelsOnShafts } from '../../lib/drawing/train-layout.ts';
 import { approximationsAnswer } from '../../lib/trains/approximations.sums.ts';
 import { arrangementsOf, shaftsOf } from '../../lib/trains/arrangements.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
-import { type ChangeGearsAsked, changeGears, changeGearsAnswer, trainWords } from '../../lib/trains/change-gears.sums.ts';
+import { type ChangeGearsAsked, changeGears, changeGearsAnswer, toSet, trainWords } from '../../lib/trains/change-gears.sums.ts';
 import { chartAnswer } from '../../lib/trains/chart.sums.ts';
 import { type Target, targetOf } from '../../lib/trains/target.ts';
 import { transposingAnswer } from '../../lib/trains/transposing.sums.ts';
@@ -108,7 +108,7 @@ const changeGearsSum = sum({
   parts: [{ legend: 'Quadrant', asks: ['between', 'slots', 'swing', 'collar', 'widest', 'abreast', 'wheelPitch', 'lastTurns'] }],
   work: (given) => changeGearsAnswer(askedOf(given), rowsFor(given)),
   draw: (given) => {
-    return drawRanked(rowsFor(given)[0], askedOf(given).quadrant?.sizes.moduleMm ?? 1.5, ENDS);
+    return drawRanked(toSet(rowsFor(given)), askedOf(given).quadrant?.sizes.moduleMm ?? 1.5, ENDS);
   },
 });
 

@@ -5,12 +5,15 @@ import { camAnswer } from '../../../lib/leads/cam.sums.ts';
 import { type HelicalAsked, helicalAnswer } from '../../../lib/leads/helical.sums.ts';
 import { errorAcrossFace } from '../../../lib/leads/lead.formulas.ts';
 import { leadAnswer } from '../../../lib/leads/lead.sums.ts';
-import { exactWith } from '../../../lib/leads/lead-trains.ts';
+import { nearerWith, targetForLead } from '../../../lib/leads/lead-trains.ts';
 import { screwCuttingAnswer } from '../../../lib/leads/screw-cutting.sums.ts';
 import { dialUse, startShift, threadsToMatch } from '../../../lib/leads/thread-dial.formulas.ts';
+import { nearestTrains } from '../../../lib/trains/nearest.ts';
+import { compareNearness } from '../../../lib/trains/target.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
-import { ratio } from '../../../lib/values/ratio.ts';
+import { type Ratio, ratio } from '../../../lib/values/ratio.ts';
+import { everyBest } from '../trains/exhaustive.ts';
 
 const SYSTEM = { name: '14½° full involute', angle: degrees(14.5), addendum: 1, dedendum: 1.157, extra: inches(0) };
 const HEAD_WHEELS = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
@@ -23,6 +26,16 @@ const ASKED: HelicalAsked = {
   machine: HEAD,
   wheels: HEAD_WHEELS,
   upTo: 4,
+};
+/** The nearest of two or four wheels. */
+const nearestOf = (wheels: readonly number[], target: ReturnType<typeof targetForLead>): Ratio | null =>
+  ([2, 4] as const)
+    .flatMap((wheelsInTrain) => nearestTrains({ wheels, target, wheelsInTrain }).slice(0, 1))
+    .map((one) => one.ratio)
+    .sort((a, b) => compareNearness(a, b, target))[0] ?? null;
+const errorOf = (text: string): number => {
+  const [top, bottom] = text.split('/').map(Number) as [number, number];
+  return top / bottom;
 };
 const number = (value: unknown): number => (value as { number: number }).number;
 
@@ -83,11 +96,51 @@ describe('helicalAnswer', () => {
   });
 });
 
-describe('exactWith', () => {
+describe('nearerWith', () => {
+  const lead = { says: '', size: ratio(370, 24), pi: 0 } as const;
+
   it('names the missing wheel that would make a lead exact, and none where it is exact already', () => {
-    const lead = { says: '', size: ratio(370, 24), pi: 0 } as const;
-    expect(exactWith(lead, HEAD, HEAD_WHEELS, [37, 41]).map(({ teeth }) => teeth)).toEqual([37]);
-    expect(exactWith({ ...lead, size: ratio(12) }, HEAD, HEAD_WHEELS, [37])).toEqual([]);
+    const today = nearestOf(HEAD_WHEELS, targetForLead(lead, HEAD));
+    const [first, ...others] = nearerWith(lead, HEAD, HEAD_WHEELS, [41, 37, 37], today);
+    expect(first).toMatchObject({ teeth: 37, exact: true });
+    for (const other of others) expect(other.exact).toBe(false);
+    expect(nearerWith({ ...lead, size: ratio(12) }, HEAD, HEAD_WHEELS, [37], [5, 6])).toEqual([]);
+  });
+
+  it('agrees with every train of the drawer and that one wheel, and offers none that is no nearer than today', () => {
+    const wheels = fc.array(fc.constantFrom(20, 24, 28, 32, 36, 40, 44, 48), { minLength: 2, maxLength: 6 });
+    fc.assert(
+      fc.property(
+        wheels,
+        fc.uniqueArray(fc.constantFrom(23, 30, 37, 40), { maxLength: 3 }),
+        fc.integer({ min: 200, max: 6000 }),
+        (drawer, missing, n) => {
+          const wanted = { says: '', size: ratio(n, 100), pi: 0 } as const;
+          const nearest = (list: readonly number[]): number =>
+            Math.min(
+              ...[1, 2].filter((side) => 2 * side <= list.length).map((side) => errorOf(everyBest(list, side, 1000n, BigInt(n)).error)),
+            );
+          const today = nearestOf(drawer, targetForLead(wanted, HEAD));
+          const found = new Map(
+            nearerWith(wanted, HEAD, drawer, missing, today).map(({ teeth, ratio: [top, bottom] }) => [
+              teeth,
+              Math.abs(top / bottom - 1000 / n),
+            ]),
+          );
+          for (const teeth of missing) {
+            const [without, withIt] = [nearest(drawer), nearest([...drawer, teeth])];
+            if (withIt < without - 1e-12) expect(found.get(teeth)).toBeCloseTo(withIt, 10);
+            else expect(found.has(teeth)).toBe(false);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('refuses more missing numbers than it can try at once', () => {
+    const many = Array.from({ length: 11 }, (_, n) => 101 + n);
+    expect(() => nearerWith(lead, HEAD, HEAD_WHEELS, many, null)).toThrow(/At most 10/);
   });
 });
 
@@ -107,6 +160,23 @@ describe('camAnswer', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  it('gears for the shortest lead that leaves the head at 80° or lower, by every train of a drawer of many wheels', () => {
+    const wheels = Array.from({ length: 16 }, (_, n) => 21 + 5 * n + (n % 3));
+    const leads: number[] = [];
+    for (const [i, a] of wheels.entries())
+      for (const [j, c] of wheels.entries()) {
+        if (i === j) continue;
+        leads.push((10 * c) / a);
+        for (const [k, b] of wheels.entries())
+          for (const [m, d] of wheels.entries()) if (new Set([i, j, k, m]).size === 4) leads.push((10 * c * d) / (a * b));
+      }
+    for (const rise of [0.3, 1.15, 2.748, 4.041]) {
+      const low = Math.min(...leads.filter((G) => rise * 10 <= G * Math.sin((80 * Math.PI) / 180)));
+      const answer = camAnswer({ lobes: [{ rise, hundredths: 10 }], machine: HEAD, wheels });
+      expect(number(answer.figures.geared.value)).toBeCloseTo(low, 5);
+    }
   });
 
   it('refuses a lobe longer than any train gears for', () => {
@@ -133,6 +203,7 @@ describe('the thread dial, walked thread by thread', () => {
             expect(serves(use.turns * lines)).toBe(true);
             for (let t = 1; t < use.turns; t++) expect(serves(t * lines)).toBe(false);
           }
+          for (let k = 1; k < 3 * use.step && use.use !== 'anywhere'; k++) expect(serves(k)).toBe(k % use.step === 0);
           if (use.use === 'anywhere') for (let j = 1; j < 8; j++) expect((j * n) % (screw * of)).toBe(0);
         },
       ),
@@ -166,5 +237,30 @@ describe('the thread dial, walked thread by thread', () => {
       driver: 40,
     });
     expect(answer.figures.match.value).toEqual({ words: 'never' });
+    // From start to start of a worm of module 1, two starts: one pitch, π mm.
+    expect(number(answer.figures.shift.value)).toBeCloseTo(Math.PI / 25.4, 9);
+    expect(answer.figures.driver.value).toEqual({ count: 20, unit: 'teeth' });
+    expect(answer.figures.halfNut.value).toEqual({ words: 'no number of whole threads does it' });
+  });
+
+  it('counts lines as they pass where the same line does not serve in every turn', () => {
+    const lines = (starts: number): unknown =>
+      screwCuttingAnswer({ thread: { says: '', size: [1, 6], pi: 0 }, starts, screw: [1, 8], dial: { teeth: 16, lines: 6 }, driver: null })
+        .figures.lines.value;
+    // 6 TPI, 3 starts on 8 TPI: the lead is 4 threads of the screw; lines pass every 16/6 of a thread, so every third line, 8 threads.
+    expect(lines(3)).toEqual({ words: 'every third line from the one started on' });
+    // 5 starts: 20 threads; whole threads come every third line, and 20 first with the 15th line, 40 threads.
+    expect(lines(5)).toEqual({ words: 'the line started on, every 5 turns of the dial' });
+    // 0.7 mm, 4 starts, on a 3 mm screw: 14 threads; a line passes every 4 threads, so 28 threads after 7 lines of the 8.
+    const passing = screwCuttingAnswer({
+      thread: { says: '', size: [7, 254], pi: 0 },
+      starts: 4,
+      screw: [15, 127],
+      dial: { teeth: 32, lines: 8 },
+      driver: null,
+    });
+    expect(passing.figures.lines.value).toEqual({
+      words: 'every 7th line as it passes, counted on from the one last closed at; the line started on comes right again after 7 turns',
+    });
   });
 });

@@ -68,7 +68,7 @@ describe('makingOrder', () => {
         .slice(0, 2)
         .sort(),
     ).toEqual([31, 37]);
-    expect(order.says).toContain('because some wheels bring nothing until another is there');
+    expect(order.says).toContain('because some wheels bring more once another is there');
   });
 
   it('is at least as good as every order of making, by trying them all', () => {
@@ -88,7 +88,15 @@ describe('makingOrder', () => {
           left.length === 0
             ? [[]]
             : left.flatMap((one, at) => all([...left.slice(0, at), ...left.slice(at + 1)]).map((rest) => [one, ...rest]));
-        expect(sum(found.order.map(({ teeth }) => teeth))).toBe(Math.max(...all(missing).map(sum)));
+        const orders = all(missing);
+        expect(sum(found.order.map(({ teeth }) => teeth))).toBe(Math.max(...orders.map(sum)));
+        const gain = (order: readonly number[], n: number): number => exactAfter(order.slice(0, n + 1));
+        const takesMost = (order: readonly number[]): boolean =>
+          order.every((_, n) => order.slice(n + 1).every((other) => exactAfter([...order.slice(0, n), other]) <= gain(order, n)));
+        expect(sum(found.greedy.map(({ teeth }) => teeth))).toBe(Math.max(...orders.filter(takesMost).map(sum)));
+        if (found.says.startsWith('Make'))
+          expect(found.says).toContain(`in this order: ${found.order.map(({ teeth }) => teeth).join(', ')}.`);
+        else expect(exactAfter(missing)).toBe(exactAfter([]));
         for (const [n, { exact }] of found.order.entries())
           expect(exact).toBe(exactAfter(found.order.slice(0, n + 1).map(({ teeth }) => teeth)));
       }),

@@ -112,6 +112,38 @@ describe('place', () => {
     expect(two && 'shafts' in two ? two.shafts.length : 0).toBe(4);
   });
 
+  it('takes two like wheels for idlers where two of them are left, and never one of them twice', () => {
+    const [arrangement] = arrangementsOf({ drivers: [45], driven: [50] });
+    const shafts = (drawer: readonly number[]): number => {
+      const found = arrangement && place(arrangement, ask(drawer, 'opposite'));
+      return found && 'shafts' in found ? found.shafts.length : 0;
+    };
+    expect(shafts([45, 50, 40, 40])).toBe(4);
+    expect(shafts([45, 50, 40])).toBe(0);
+  });
+
+  it('puts two idlers into a compound train where the shafts are far apart', () => {
+    const quadrant = {
+      ...QUADRANT,
+      between: millimetres(230),
+      slots: [{ nearest: millimetres(25), farthest: millimetres(240), angle: degrees(0) }],
+    };
+    const [arrangement] = arrangementsOf({ drivers: [30, 35], driven: [40, 45] });
+    const found = arrangement && place(arrangement, { ...ask([30, 35, 40, 45, 50, 55], 'same'), quadrant });
+    expect(found && 'shafts' in found ? found.shafts.filter(({ idler }) => idler).map(({ driver }) => driver) : []).toHaveLength(2);
+  });
+
+  it('says so where not every idler could be tried', () => {
+    const [arrangement] = arrangementsOf({ drivers: [20], driven: [25] });
+    const far = {
+      ...QUADRANT,
+      between: millimetres(180),
+      slots: [{ nearest: millimetres(1), farthest: millimetres(2), angle: degrees(0) }],
+    };
+    const found = arrangement && place(arrangement, { ...ask([20, 25, 60, 70, 80, 90, 100]), quadrant: far, tries: { left: 3 } });
+    expect(found).toMatchObject({ why: expect.stringMatching(/Not with every idler tried/) });
+  });
+
   it.each([
     ['the distance', { drivers: [20], driven: [25] }, {}, /bridge the distance/],
     ['the cover', { drivers: [40, 30], driven: [60, 135] }, {}, /135 is wider than what goes under the cover/],

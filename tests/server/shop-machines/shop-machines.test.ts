@@ -147,7 +147,7 @@ describe('its quadrant', () => {
     const link = /href="(\/sums\/change-gears[^"]*)"/.exec(html)?.[1]?.replaceAll('&amp;', '&') ?? '';
     const sum = await visit(shop, link);
     expect(sum.statusCode).toBe(200);
-    expect(textOf(sum.body)).toContain('All arrangements of the best train');
+    expect(textOf(sum.body)).toContain('All arrangements of the train above');
     expect((await bodyOf(`${where}/edit`)).match(/value="1.4 to 5.5; 1.8 to 4.7 at 50"/)).not.toBeNull();
   });
 
