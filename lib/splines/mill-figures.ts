@@ -1,7 +1,8 @@
 import type { Figure, Given } from '../figure/figure.ts';
 import { degrees } from '../values/angle.ts';
-import { inUnit, type LengthUnit } from '../values/length.ts';
+import { inUnit, type LengthUnit, ofUnit } from '../values/length.ts';
 import type { IndexMove } from '../values/move.ts';
+import { printLength } from '../values/print.ts';
 import { bottomDepth, sideDepth, sideOffset } from './mill.formulas.ts';
 import type { MillAsked, MillPlan } from './mill-plan.ts';
 import { countGiven, splineFigure, splineLength } from './spline-figure.ts';
@@ -72,7 +73,7 @@ function bottomMove(
 
 /** The bottoms: how many cuts, where the crank stands for the outermost, how deep, and what is left. */
 export function bottomFigures(asked: MillAsked, plan: MillPlan, givens: MillGivens): Record<string, Figure> {
-  const { shaft, cuts, highest, enters } = plan;
+  const { shaft, cuts } = plan;
   const { D, d, c } = givens;
   const { unit } = asked;
   const [first = 0, last = 0] = [cuts.off[0], cuts.off.at(-1)];
@@ -96,13 +97,19 @@ export function bottomFigures(asked: MillAsked, plan: MillPlan, givens: MillGive
     highest: highestFigure(plan, givens, unit),
     enters: splineFigure(
       unit,
-      { name: 'Does the shaft enter', symbol: 'v', formula: '', source: 'derived: highest metal left against the bore' },
-      { words: enters ? `yes: ${roomWords(inUnit(asked.bore.inside, unit) - highest)}` : 'no: more comes off the bottoms' },
+      { name: 'Does the shaft enter', symbol: 'v', formula: '', source: 'derived: highest metal left and the outside against the bore' },
+      { words: entersWords(plan, asked) },
     ),
   };
 }
 
-const roomWords = (room: number): string => (room > 0 ? 'the bottoms stay clear of the bore' : 'just');
+function entersWords({ highest, tooLarge }: MillPlan, { bore, unit }: MillAsked): string {
+  const room = inUnit(bore.inside, unit) - highest;
+  const over = printLength(ofUnit(tooLarge, unit), { unit, places: unit === 'in' ? 4 : 3 });
+  if (tooLarge > 1e-9) return `no: ${over} ${unit} too large outside${room < -1e-9 ? ', and more comes off the bottoms' : ''}`;
+  if (room < -1e-9) return 'no: more comes off the bottoms';
+  return `yes: ${room > 0 ? 'the bottoms stay clear of the bore' : 'just'}`;
+}
 
 /** The corner between a side cut's floor and the wall of the bottom cut beside it. */
 function highestFigure({ shaft, cuts, highest }: MillPlan, { d, w, c }: MillGivens, unit: LengthUnit): Figure {

@@ -21,8 +21,11 @@ export type MillAsked = {
 export type MillPlan = {
   readonly shaft: ShaftToMill;
   readonly cuts: BottomCuts;
-  /** Across the highest metal left at the bottoms, and whether that goes into the bore. */
+  /** Across the highest metal left at the bottoms. */
   readonly highest: number;
+  /** How much the outside as turned is over the bore's grooves; nothing or less when it goes in. */
+  readonly tooLarge: number;
+  /** Whether both go into the bore. */
   readonly enters: boolean;
   readonly sizes: ReturnType<typeof shaftSizes>;
 };
@@ -35,5 +38,6 @@ export function millPlan(asked: MillAsked): MillPlan {
   const shaft = { N: bore.splines, D, d: inUnit(sizes.d, unit), w: inUnit(sizes.w, unit), c: inUnit(asked.cutterWidth, unit) };
   const cuts = checkedCuts(shaft, asked);
   const highest = Math.max(shaft.d, highestLeft(shaft, cuts.turned));
-  return { shaft, cuts, highest, enters: highest <= inUnit(bore.inside, unit) + 1e-9, sizes };
+  const tooLarge = D - inUnit(bore.outside, unit);
+  return { shaft, cuts, highest, tooLarge, enters: highest <= inUnit(bore.inside, unit) + 1e-9 && tooLarge <= 1e-9, sizes };
 }

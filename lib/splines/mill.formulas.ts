@@ -66,7 +66,8 @@ export const mostTurned = (shaft: ShaftToMill): number => gapHalfAngle(shaft.N, 
  * Twice the distance from the middle of the highest metal left between a side cut and the bottom cut next to it:
  *   2 √(y² + (c/2)²),   y = (f − (c/2) sin q) ÷ cos q
  * q: angle between the key's middle line and that of the bottom cut (180°/N − how far it is turned), f floor of the side cut: the corner
- * where the cutter's wall meets that floor. Source: derived. Holds while the wall meets the floor outside the small diameter.
+ * where the cutter's wall meets that floor. Source: derived. Holds while the wall meets the floor outside the small diameter; where keys are
+ * few and thin the side cut of the next key may take that corner off too, and the metal stands lower than said.
  * Example: N 6, d 1.058, w 0.3125, c 0.1875, turned 2.4545°: 1.0590.
  */
 export function highestLeft(shaft: ShaftToMill, turned: number): number {
@@ -76,22 +77,49 @@ export function highestLeft(shaft: ShaftToMill, turned: number): number {
 }
 
 /**
- * Whether a fin stays standing between the wall of the outermost bottom cut and the far face of the side cut: the wall, where it leaves the
- * outside, lies further than w/2 + c from the key's middle line. Source: derived.
+ * Whether a fin as high as the keys stays standing between the wall of the outermost bottom cut and the side cut: the wall, where it leaves the
+ * outside, lies further than w/2 + c from the key's middle line, or under the floor of the side cut. Source: derived.
  */
 export function leavesFin(shaft: ShaftToMill, turned: number): boolean {
   const q = Math.PI / shaft.N - turned;
   const y = Math.sqrt(shaft.D ** 2 - shaft.c ** 2) / 2;
-  return y * Math.sin(q) - (shaft.c / 2) * Math.cos(q) > shaft.w / 2 + shaft.c + 1e-12;
+  const aside = y * Math.sin(q) - (shaft.c / 2) * Math.cos(q);
+  const up = y * Math.cos(q) + (shaft.c / 2) * Math.sin(q);
+  return aside > shaft.w / 2 + shaft.c + 1e-12 || up < sideFloor(shaft) - 1e-12;
 }
 
 /**
  * One cut per space, (D − d)/2 deep, with the same cutter: how far its corners stand outside the small diameter,
  *   √((d/2)² + (c/2)²) − d/2
- * because a flat floor that touches the circle in its middle lies outside it everywhere else.
- * Source: derived. Example: d 1.0625, c 0.1875: 0.0082.
+ * because a flat floor that touches the circle in its middle lies outside it everywhere else. True while the side cuts leave the corners
+ * standing (leftBySingleCut says so). Source: derived. Example: d 1.0625, c 0.1875: 0.0082.
  */
 export const singleCutEdge = ({ d, c }: ShaftToMill): number => (Math.hypot(d, c) - d) / 2;
 
-/** The same for the ridge left beside that cut: highestLeft with nothing turned, less d/2. Example: d 1.0625, w 0.3125, c 0.1875: 0.0091. */
-export const singleCutRidge = (shaft: ShaftToMill): number => (highestLeft(shaft, 0) - shaft.d) / 2;
+/**
+ * What meets the side cut beside that one cut. wall: its wall meets the side cut's floor, a ridge stands between. floor: the side cut has taken
+ * its corner off, the two floors meet. fin: they do not meet at all, and the blank's outside is left standing between them.
+ */
+export type SingleCutLeaves = 'wall' | 'floor' | 'fin';
+
+/** Which of the three it is. Source: derived: heights of the corner and of the side cut's floor, and leavesFin with nothing turned. */
+export function leftBySingleCut(shaft: ShaftToMill): SingleCutLeaves {
+  if (leavesFin(shaft, 0)) return 'fin';
+  const u = Math.PI / shaft.N;
+  const wallMeets = (sideFloor(shaft) - (shaft.c / 2) * Math.sin(u)) / Math.cos(u);
+  return wallMeets >= shaft.d / 2 ? 'wall' : 'floor';
+}
+
+/**
+ * How far the metal beside that one cut stands outside the small diameter. wall: highestLeft with nothing turned, less d/2; fin: (D − d)/2;
+ * floor: √(x² + (d/2)²) − d/2 with x = (f − (d/2) cos u) ÷ sin u, u = 180°/N, f floor of the side cut, nothing when x is below 0.
+ * Source: derived. Examples: d 1.0625, w 0.3125, c 0.1875: 0.0091 (wall); d 10.988, w 2.911, c 2.693: 0.1048 (floor).
+ */
+export function singleCutRidge(shaft: ShaftToMill): number {
+  const left = leftBySingleCut(shaft);
+  if (left === 'fin') return (shaft.D - shaft.d) / 2;
+  if (left === 'wall') return (highestLeft(shaft, 0) - shaft.d) / 2;
+  const u = Math.PI / shaft.N;
+  const x = Math.max(0, (sideFloor(shaft) - (shaft.d / 2) * Math.cos(u)) / Math.sin(u));
+  return Math.hypot(x, shaft.d / 2) - shaft.d / 2;
+}

@@ -1,13 +1,12 @@
 import { plainIndexing } from '../dividing/plain.sums.ts';
-import type { Answer, AnswerTable, Figure, Given } from '../figure/figure.ts';
+import type { Answer, AnswerTable, Given } from '../figure/figure.ts';
 import { givenLength } from '../figure/given-length.ts';
 import { inUnit, type Length, type LengthUnit, ofUnit } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import { BURRS, FLAT_BOTTOMS, HANDS, MAKER, ONE_WAY, TRIAL } from './cautions.ts';
-import { singleCutEdge, singleCutRidge, widestForOneCut } from './mill.formulas.ts';
 import { bottomFigures, type MillGivens, sideFigures } from './mill-figures.ts';
 import { type MillAsked, type MillPlan, millPlan } from './mill-plan.ts';
-import { splineFigure, splineLength } from './spline-figure.ts';
+import { singleCut } from './single-cut.sums.ts';
 
 /**
  * A straight-sided shaft milled with one side-and-face cutter: where the cutter stands, how deep, how far the crank goes, what is left at
@@ -50,12 +49,11 @@ export function millSplines(asked: MillAsked): Answer {
 
 const text = (x: number, unit: LengthUnit): string => `${printLength(ofUnit(x, unit), { unit, places: unit === 'in' ? 4 : 3 })} ${unit}`;
 
-function verdict({ bore, locates, unit }: MillAsked, { highest, enters, cuts, shaft }: MillPlan): string {
+function verdict({ bore, locates, unit }: MillAsked, { highest, enters, tooLarge, cuts, shaft }: MillPlan): string {
   const inside = text(inUnit(bore.inside, unit), unit);
-  const high = `The highest metal left at the bottoms stands ${text(highest, unit)} across`;
-  const way = enters
-    ? `${high}; the bore has ${inside}: the shaft enters.`
-    : `${high}; the bore has only ${inside}: the shaft does not enter.`;
+  const high = `The highest metal left at the bottoms stands ${text(highest, unit)} across; the bore has ${highest > inUnit(bore.inside, unit) ? 'only ' : ''}${inside}`;
+  const over = tooLarge > 0 ? ` As turned the outside is ${text(tooLarge, unit)} over the bore’s grooves.` : '';
+  const way = `${high}${over ? '.' : ':'}${over} ${over ? 'The' : 'the'} shaft ${enters ? 'enters' : 'does not enter'}.`;
   const count = cuts.off.length === 1 ? 'one bottom cut' : `${cuts.off.length} bottom cuts`;
   return `Located by ${locates === 'sides' ? 'the sides' : locates}. ${shaft.N} first sides, ${count} a space, ${shaft.N} second sides. ${way}`;
 }
@@ -71,62 +69,6 @@ function givensOf({ bore, cutterWidth, turned, head, unit }: MillAsked, { sizes,
     N: { symbol: 'N', name: 'splines', value: { count: bore.splines }, from: 'typed' },
     R: { symbol: 'R', name: `turns of the crank for one of the spindle (${head.name})`, value: { count: head.turns }, from: 'table' },
     C: { symbol: 'C', name: 'holes in the circle', value: { count: cuts.on.circle }, from: 'table' },
-  };
-}
-
-const SIMULATED = 'derived: corner of a straight wall and a straight floor';
-
-/** What one cut a space would do, and the cutter that could do it. */
-function singleCut({ bore, unit }: MillAsked, { shaft }: MillPlan, { D, d, w, c, N }: MillGivens): Record<string, Figure> {
-  const across = shaft.d + 2 * Math.max(singleCutEdge(shaft), singleCutRidge(shaft));
-  const inside = inUnit(bore.inside, unit);
-  const wide = widestForOneCut(shaft);
-  const height = '(√(d^2 − w^2) − c × sin(180° ÷ N)) ÷ (2 × cos(180° ÷ N))';
-  return {
-    singleEdge: splineLength(
-      unit,
-      { name: 'One cut a space, (D − d)/2 deep: its edges stand out', symbol: 'e', formula: '(√(d^2 + c^2) − d) ÷ 2', source: SIMULATED },
-      singleCutEdge(shaft),
-      [d, c],
-    ),
-    singleRidge: splineLength(
-      unit,
-      {
-        name: 'One cut a space: ridges beside it stand out',
-        symbol: 'g',
-        formula: `√((${height})^2 + c^2 ÷ 4) − d ÷ 2`,
-        source: SIMULATED,
-      },
-      singleCutRidge(shaft),
-      [d, w, c, N],
-    ),
-    singleEnters: splineFigure(
-      unit,
-      { name: 'Would a shaft with one narrow cut a space enter', symbol: 'v', formula: '', source: SIMULATED },
-      { words: across <= inside ? 'yes' : `no: ${text(across, unit)} across in a bore of ${text(inside, unit)}` },
-    ),
-    wideCutter: splineLength(
-      unit,
-      {
-        name: 'Cutter for one cut a space, or a little less',
-        symbol: 'x',
-        formula: 'd × sin(180° ÷ N − asin(w ÷ d))',
-        source: 'derived: chord of the gap on the small diameter',
-      },
-      wide,
-      [d, w, N],
-    ),
-    wideDepth: splineLength(
-      unit,
-      {
-        name: 'Depth of that one cut from touching',
-        symbol: 'y',
-        formula: 'D ÷ 2 − d × cos(180° ÷ N − asin(w ÷ d)) ÷ 2',
-        source: 'derived: its corners on the small diameter',
-      },
-      shaft.D / 2 - Math.sqrt(shaft.d ** 2 - wide ** 2) / 2,
-      [D, d, w, N],
-    ),
   };
 }
 

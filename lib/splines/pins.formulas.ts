@@ -1,4 +1,5 @@
 import { inv, inverseInv } from '../gears/involute.formulas.ts';
+import { type InvoluteSpline, toothHalfAngle } from './involute.formulas.ts';
 
 /**
  * What is measured with two pins on an involute spline. N teeth, a pressure angle in radians, D pitch diameter, k pin diameter, t thickness of a
@@ -48,9 +49,19 @@ export function pinContact(part: 'shaft' | 'hub', { a, D, k }: Omit<PinHub, 's'>
 }
 
 /**
- * The pin that touches a shaft's flanks on the pitch circle when its teeth are half a pitch thick:
- *   D cos a (tan(a + 90°/N) − tan a)
- * Source: derived from the condition; it gives the pins printed in Omni Gear and Machine, Involute Splines, Old American Standard, to seven
- * places. Example: N 6, a 30°, D 1: 0.3660254.
+ * The pin that touches the flanks at diameter Q:
+ *   shaft: D cos a (tan p − tan q), p = q + 180°/N − h;   hub: D cos a (tan q − tan p), p = q − h
+ * cos q = D cos a ÷ Q, h half the angle that a shaft's tooth (a hub's space) takes up at Q. Source: derived: the pin's middle lies on the line
+ * that is tangent to the base circle through the point it touches. Throws RangeError where Q lies inside the base circle, or the hub's space is so
+ * wide there that the line does not meet its middle. Example: shaft N 6, a 30°, D 1, Q 1, teeth half a pitch: 0.3660254; hub the same: 0.2320508.
  */
-export const pinAtPitch = (N: number, a: number, D: number): number => D * Math.cos(a) * (Math.tan(a + Math.PI / (2 * N)) - Math.tan(a));
+export function pinTouching(part: 'shaft' | 'hub', spline: Pick<InvoluteSpline, 'N' | 'm' | 'a' | 't'>, Q: number): number {
+  const { N, m, a } = spline;
+  const base = N * m * Math.cos(a);
+  if (Q < base) throw new RangeError('there is no flank inside the base circle');
+  const [q, h] = [Math.acos(base / Q), toothHalfAngle(spline, Q / 2)];
+  const p = part === 'shaft' ? q + Math.PI / N - h : q - h;
+  const k = base * Math.abs(Math.tan(p) - Math.tan(q));
+  if (p >= 0 && p < Math.PI / 2 && k > 0) return k;
+  throw new RangeError('no pin touches the flanks there');
+}

@@ -5,11 +5,11 @@ import { inv } from '../gears/involute.formulas.ts';
 import { radians } from '../values/angle.ts';
 import { inUnit, type Length, type LengthUnit, ofUnit } from '../values/length.ts';
 import { printLength, printNumber } from '../values/print.ts';
-import { PIN_HUB, PIN_SHAFT } from './involute.data.ts';
 import type { InvoluteSpline } from './involute.formulas.ts';
 import { type NamedSpline, PRESSURE, unitOfSpline } from './involute-spline.ts';
-import { betweenPins, overPins, pinAngleHub, pinAngleShaft, pinAtPitch, pinContact } from './pins.formulas.ts';
+import { betweenPins, overPins, pinAngleHub, pinAngleShaft, pinContact } from './pins.formulas.ts';
 import { countGiven, splineFigure, splineLength } from './spline-figure.ts';
+import { pinNearby, type UsualPin, usualPin } from './usual-pin.ts';
 
 type Asked = { readonly named: NamedSpline; readonly thinner?: Length; readonly pinShaft?: Length; readonly pinHub?: Length };
 type Side = {
@@ -19,29 +19,31 @@ type Side = {
   /** Tooth or space along the pitch circle, and the pin, both whole nanometres. */
   readonly t: Length;
   readonly k: Length;
-  readonly typed: boolean;
+  /** Where the pin's size is from; null: typed. */
+  readonly by: string | null;
 };
 
 const OVER = 'SDP/SI, Elements of Metric Gear Technology, over-pin measurement (external)';
 const BETWEEN = 'SDP/SI, inch section, p. T60 (internal gears), written for the space';
-const PIN_RULE = 'value from memory: 1.92/P over a shaft, 1.728/P in a hub';
 
 /** Tooth, pin and over-pin figures of the shaft, space and between-pin figures of the hub, and what is wrong with the pins. */
 export function pinFigures(asked: Asked, spline: InvoluteSpline): { figures: Record<string, Figure>; cautions: readonly Caution[] } {
   const unit = unitOfSpline(asked.named);
   const thinner = checkedThinner(asked.thinner, spline, unit);
   const nominal = ofUnit(spline.t, unit);
-  const usual = asked.named.standard === 'old' ? pinAtPitch(spline.N, spline.a, spline.N * spline.m) : null;
-  const pin = (typed: Length | undefined, k: number): Length => typed ?? ofUnit(usual ?? k * spline.m, unit);
+  const pin = (typed: Length | undefined, usual: () => UsualPin): Pick<Side, 'k' | 'by'> => {
+    if (typed !== undefined) return { k: typed, by: null };
+    const { k, by } = usual();
+    return { k: ofUnit(k, unit), by };
+  };
   const shaft: Side = {
     part: 'shaft',
     unit,
     spline,
     t: ofUnit(spline.t - thinner, unit),
-    k: pin(asked.pinShaft, PIN_SHAFT),
-    typed: asked.pinShaft !== undefined,
+    ...pin(asked.pinShaft, () => usualPin('shaft', asked.named, spline)),
   };
-  const hub: Side = { part: 'hub', unit, spline, t: nominal, k: pin(asked.pinHub, PIN_HUB), typed: asked.pinHub !== undefined };
+  const hub: Side = { part: 'hub', unit, spline, t: nominal, ...pin(asked.pinHub, () => usualPin('hub', asked.named, spline)) };
   const [over, between] = [sideFigures(shaft), sideFigures(hub)];
   return {
     figures: {
@@ -100,7 +102,7 @@ function pinAngle({ part, unit, spline, t, k }: Side): number {
       given: `Pins of ${text(pins.k, unit)} ${part === 'shaft' ? 'over the shaft' : 'in the hub'}.`,
       limit:
         part === 'shaft' ? 'They fall through between the flanks, or touch inside the base circle.' : 'They do not go into the spaces.',
-      tryThis: `Take pins of about ${text((part === 'shaft' ? PIN_SHAFT : PIN_HUB) * m, unit)}.`,
+      tryThis: `Take pins of about ${text(pinNearby(part, spline), unit)}.`,
       about: [part === 'shaft' ? 'pinShaft' : 'pinHub'],
     });
   }
@@ -132,7 +134,7 @@ function sideFigures(side: Side): SideFigures {
         name: shaft ? 'Pin over the shaft' : 'Pin in the hub',
         symbol: shaft ? 'k' : 'j',
         formula: '',
-        source: side.typed ? 'typed' : PIN_RULE,
+        source: side.by ?? 'typed',
       },
       { length: k },
     ),
@@ -167,14 +169,17 @@ function sideFigures(side: Side): SideFigures {
 const angleNote = (part: 'shaft' | 'hub', p: number): string =>
   `p is the angle whose tan p − p is ${part === 'shaft' ? 't ÷ D + inv(a) + k ÷ (D × cos(a)) − π ÷ N' : 's ÷ D + inv(a) − k ÷ (D × cos(a))'} = ${printNumber(inv(p), 7)}.`;
 
-function pinGivens({ spline: { N, m }, unit, k, typed }: Side, p: number): readonly Given[] {
+function pinGivens({ spline: { N, m }, unit, k, by }: Side, p: number): readonly Given[] {
   return [
     givenLength('D', 'pitch diameter', ofUnit(N * m, unit), unit, 'worked out'),
     { symbol: 'a', name: 'pressure angle', value: { angle: PRESSURE }, from: 'table' },
     { symbol: 'p', name: 'angle at the middle of a pin', value: { angle: radians(p) }, from: 'worked out' },
-    givenLength('k', 'pin', k, unit, typed ? 'typed' : 'table'),
+    givenLength('k', 'pin', k, unit, by === null ? 'typed' : 'table'),
   ];
 }
+
+/** A pin that is to touch at the very edge of a flank is rounded to a nanometre: so much beside it is still on it. */
+const ROUNDED = 1e-6;
 
 /** A pin that stands on the bottom, stands under the outside, or touches off the flank reads nothing that is worth anything. */
 function pinCautions({ part, unit, spline, k }: Side, { middle, touches }: SideFigures): readonly Caution[] {
@@ -183,7 +188,7 @@ function pinCautions({ part, unit, spline, k }: Side, { middle, touches }: SideF
   const says = (name: string, sentence: string): Caution => ({ name, says: sentence, weight: 'beware', about });
   const bottoms = part === 'shaft' ? middle - size < inside : middle + size > outside;
   const sinks = part === 'shaft' ? middle + size <= outside : middle - size >= inside;
-  const off = touches < inside || touches > outside;
+  const off = touches < inside * (1 - ROUNDED) || touches > outside * (1 + ROUNDED);
   return [
     ...(off ? [says('Off the flank', 'The pins touch outside the part of the flank that is there: take another size.')] : []),
     ...(bottoms

@@ -26,7 +26,7 @@ const boreAsks = {
   splines: splinesField(60),
   outside: sizeField('Bore across its grooves', 'As measured'),
   inside: sizeField('Bore across its tops', 'As measured'),
-  width: sizeField('Width of a groove', 'Sides parallel'),
+  width: size({ label: 'Width of a groove', hint: 'Sides parallel', least: 0.01, most: MOST_IN }),
 };
 const dividingAsks = {
   turns: countField({ label: 'Turns of the crank for one of the spindle', limits: { least: 1, most: 1000 }, unit: 'turns' }),

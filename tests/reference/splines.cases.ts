@@ -4,7 +4,7 @@ import { dinShift, formClearance } from '../../lib/splines/involute.formulas.ts'
 import { type NamedSpline, sizesOf, usualShift } from '../../lib/splines/involute-spline.ts';
 import { millSplines } from '../../lib/splines/mill.sums.ts';
 import { type MillAsked, millPlan } from '../../lib/splines/mill-plan.ts';
-import { betweenPins, overPins, pinAtPitch } from '../../lib/splines/pins.formulas.ts';
+import { betweenPins, overPins, pinTouching } from '../../lib/splines/pins.formulas.ts';
 import type { InchFit } from '../../lib/splines/straight.data.ts';
 import { torquePerInch } from '../../lib/splines/straight.formulas.ts';
 import { inchStraight, METRIC_CHOICES } from '../../lib/splines/straight-choice.ts';
@@ -40,7 +40,9 @@ const oldHeight = (teeth: number, outside: number, depth: 'deep' | 'intermediate
 };
 const A30 = Math.PI / 6;
 const A20 = Math.PI / 9;
-const oldPins = (N: number): number => overPins({ N, a: A30, D: 1, k: pinAtPitch(N, A30, 1), t: Math.PI / (2 * N) });
+/** Touches the shaft's flanks on a pitch circle of 1 in, its teeth half a pitch thick. */
+const pinAtPitch = (N: number): number => pinTouching('shaft', { N, m: 1 / N, a: A30, t: Math.PI / (2 * N) }, 1);
+const oldPins = (N: number): number => overPins({ N, a: A30, D: 1, k: pinAtPitch(N), t: Math.PI / (2 * N) });
 
 const plate = (id: number, circles: readonly number[]) => ({
   kind: 'plate' as const,
@@ -203,11 +205,11 @@ export const cases: readonly Case[] = [
     'published',
     OMNI,
     [
-      ['pin, 6 splines of 1 in', 0.3660253, 2e-7, 'in', () => pinAtPitch(6, A30, 1), 'pin tangent at the base circle'],
-      ['pin, 10 splines of 1 in', 0.2012936, 2e-7, 'in', () => pinAtPitch(10, A30, 1), 'half a pitch taken for a quarter'],
-      ['pin, 16 splines of 1 in', 0.120585, 2e-7, 'in', () => pinAtPitch(16, A30, 1), 'cos 30° left out'],
-      ['pin, 24 splines of 1 in', 0.0786596, 2e-7, 'in', () => pinAtPitch(24, A30, 1), 'angle in degrees'],
-      ['pin, 36 splines of 1 in', 0.051719, 5e-7, 'in', () => pinAtPitch(36, A30, 1), 'angle in degrees'],
+      ['pin, 6 splines of 1 in', 0.3660253, 2e-7, 'in', () => pinAtPitch(6), 'pin tangent at the base circle'],
+      ['pin, 10 splines of 1 in', 0.2012936, 2e-7, 'in', () => pinAtPitch(10), 'half a pitch taken for a quarter'],
+      ['pin, 16 splines of 1 in', 0.120585, 2e-7, 'in', () => pinAtPitch(16), 'cos 30° left out'],
+      ['pin, 24 splines of 1 in', 0.0786596, 2e-7, 'in', () => pinAtPitch(24), 'angle in degrees'],
+      ['pin, 36 splines of 1 in', 0.051719, 5e-7, 'in', () => pinAtPitch(36), 'angle in degrees'],
     ],
     'old American pins',
   ),
