@@ -1,11 +1,11 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, AnswerTable, Caution, Figure } from '../figure/figure.ts';
 import { trainWords } from '../trains/change-gears.sums.ts';
-import { type NearRatio, searchIn } from '../trains/nearest.ts';
-import { type Target, targetOf } from '../trains/target.ts';
+import { greatestBelow } from '../trains/greatest-below.ts';
+import type { Train } from '../trains/nearest.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { printNumber } from '../values/print.ts';
-import { over, ratio, toNumber } from '../values/ratio.ts';
+import { type Ratio, toNumber } from '../values/ratio.ts';
 import { headTilt, lobeLead, MOST_TILT_DEGREES } from './lead.formulas.ts';
 import { LEAST_POWER_LEAD_IN, type LeadMachine, leadOfTrain, machineLeadOf } from './lead-trains.ts';
 
@@ -28,26 +28,15 @@ const figure = (name: string, symbol: string, value: Figure['value'], formula = 
 });
 const inch = (number: number, places: number) => ({ number, unit: 'in', places });
 
-type Geared = { readonly lead: number; readonly near: NearRatio };
+type Geared = { readonly lead: number; readonly ratio: Ratio; readonly train: Train };
 
-/** The shortest lead of two or four wheels that is no shorter than this, to a millionth of an inch. */
+/** The shortest lead of two or four wheels that is no shorter than this: a longer lead is a smaller ratio. */
 function noShorterThan(least: number, { wheels, machine }: Omit<CamAsked, 'lobes'>): Geared | null {
-  const target = targetOf(over(machineLeadOf(machine), ratio(Math.round(least * 1e6), 1_000_000)));
   const [one] = ([2, 4] as const)
-    .flatMap((wheelsInTrain) => nearestBelow(wheels, wheelsInTrain, target))
-    .map((near) => ({ near, lead: toNumber(leadOfTrain(near.ratio, machine)) }))
+    .flatMap((wheelsInTrain) => greatestBelow(wheels, wheelsInTrain, toNumber(machineLeadOf(machine)) / least) ?? [])
+    .map(({ ratio, train }) => ({ ratio, train, lead: toNumber(leadOfTrain(ratio, machine)) }))
     .sort((a, b) => a.lead - b.lead);
   return one ?? null;
-}
-
-/** Of the nearest ratios those that are no greater, twice as many looked at until there is one: a longer lead is a smaller ratio. */
-function nearestBelow(wheels: readonly number[], wheelsInTrain: 2 | 4, target: Target): NearRatio[] {
-  const nearest = searchIn(wheels, wheelsInTrain);
-  for (let ratios = 8; ; ratios *= 2) {
-    const found = nearest(target, ratios);
-    const below = found.filter(({ error }) => error <= 0);
-    if (below.length > 0 || found.length < ratios) return below;
-  }
 }
 
 /**
@@ -76,7 +65,7 @@ export function camAnswer(asked: CamAsked): Answer<CamKey> {
         { symbol: 'q', name: 'hundredths of a turn', value: { number: longest.hundredths, unit: '', places: 3 }, from: 'typed' },
       ]),
       geared: figure('Lead to gear the head for', 'G', inch(G, 4)),
-      train: figure('Wheels: drivers ÷ driven', 'T', { ratio: geared.near.ratio }),
+      train: figure('Wheels: drivers ÷ driven', 'T', { ratio: geared.ratio }),
       tilt: figure('Head tilted from level, longest lobe', 'a', { angle: radians(tilt) }, 'asin(min(1, l ÷ G))', [
         { symbol: 'l', name: 'lead of the lobe', value: inch(l, 8), from: 'worked out' },
         { symbol: 'G', name: 'geared lead', value: { ...gears, places: 8 }, from: 'worked out' },
@@ -87,7 +76,7 @@ export function camAnswer(asked: CamAsked): Answer<CamKey> {
       ]),
     },
     cautions: cautionsFor(tilt, G),
-    says: `Gear for ${printNumber(G, 4)} in: ${geared.near.trains[0] ? trainWords(geared.near.trains[0]) : ''}. Tilt the head for each lobe as below; the cutter stands parallel to the spindle of the head.`,
+    says: `Gear for ${printNumber(G, 4)} in: ${trainWords(geared.train)}. Tilt the head for each lobe as below; the cutter stands parallel to the spindle of the head.`,
     tables: [lobesTable(asked.lobes, G)],
   };
 }

@@ -74,7 +74,8 @@ function nearestOf(found: readonly Found[], target: Target, ratios: number): Fou
   return last ? rising.filter((one) => compareNearness(one.ratio, last.ratio, target) <= 0) : [];
 }
 
-function numbersOf(wheels: readonly number[]): Numbers {
+/** The numbers of a drawer, rising, and how many wheels there are of each. */
+export function numbersOf(wheels: readonly number[]): Numbers {
   const counts = countOfEach(wheels);
   const teeth = sortedWheels([...counts.keys()]);
   return { teeth, there: teeth.map((one) => counts.get(one) ?? 0) };
