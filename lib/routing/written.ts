@@ -1,5 +1,6 @@
 import type { Caution, Figure, Value, Weight } from '../figure/figure.ts';
 import { type Length, type LengthUnit, nanometres } from '../values/length.ts';
+import { ON_THE_HEAD } from './chosen-dividing.ts';
 import type { Measure, Need, PlannedFigure, PlannedOperation, SetUp } from './operation.ts';
 
 type Figures = Readonly<Record<string, PlannedFigure>>;
@@ -23,11 +24,11 @@ export type Written = {
 const WEIGHTS: Readonly<Record<Weight, number>> = { danger: 0, beware: 1, note: 2 };
 const MOST_CAUTIONS = 4;
 
-/** The weightiest first, each once, few at a time; a danger is never left out. */
+/** The weightiest first, each once, few at a time; a danger is never left out, nor what stands on the head already. */
 function few(cautions: readonly Caution[]): readonly Caution[] {
   const once = cautions.filter((one, at) => cautions.findIndex(({ says }) => says === one.says) === at);
   const sorted = [...once].sort((a, b) => WEIGHTS[a.weight] - WEIGHTS[b.weight]);
-  return sorted.filter(({ weight }, at) => weight === 'danger' || at < MOST_CAUTIONS);
+  return sorted.filter(({ weight, name }, at) => weight === 'danger' || name === ON_THE_HEAD || at < MOST_CAUTIONS);
 }
 
 export const operation = ({ must = true, figures = {}, measures = [], needs = [], cautions = [], ...said }: Written): PlannedOperation => ({

@@ -1,46 +1,9 @@
-import { expect, onTestFinished, test } from 'vitest';
-import { addAssembly } from '../../../db/assemblies.ts';
-import { addItem } from '../../../db/items.ts';
-import { openRoutings } from '../../../db/open-routing.ts';
-import { operationsOf } from '../../../db/operations.ts';
-import { addPart } from '../../../db/parts.ts';
-import type { Gear } from '../../../lib/gears/gear.ts';
-import { inches } from '../../../lib/values/length.ts';
-import { ratio } from '../../../lib/values/ratio.ts';
-import { aProject, halvorsenWheel, place, wheel } from '../../db/bench.ts';
-import { NOW, send, shopForTests, visit } from '../app-for-tests.ts';
-import { shopMachines, toolDrawer } from './first-story.ts';
+import { expect, test } from 'vitest';
+import { send } from '../app-for-tests.ts';
 import { linesOn, plain } from './read-sheet.ts';
+import { GEARS, toBeCut } from './to-be-cut.ts';
 
 // Story 4, and 57 by two pins. Typed from the story, derived there.
-type Head = Parameters<typeof toolDrawer>[1];
-const GEARS = [28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
-const fine = (teeth: number): Gear => ({
-  ...halvorsenWheel(teeth),
-  pitch: { kind: 'DP', size: ratio(16) },
-  bore: { form: 'plain', diameter: inches(1) },
-});
-
-async function toBeCut(teeth: number, head: Head) {
-  const shop = await shopForTests();
-  onTestFinished(shop.close);
-  const db = shop.shops.own;
-  await toolDrawer(db, head);
-  await shopMachines(db);
-  const project = await aProject(db);
-  const assembly = await addAssembly(db, { project_id: project.id, within_id: null, name: 'feed box', serial: '', notes: '' });
-  const part = await addPart(db, place(project.id, assembly.id, null, fine(teeth)));
-  const spare = await addItem(db, wheel(fine(teeth + 9), null));
-  const [routing = 0] = await openRoutings(db, [{ partId: part.id, way: 're-cut a spare', itemIds: [spare.id] }], NOW);
-  const operation = async (key: string): Promise<number> => (await operationsOf(db, routing)).find((one) => one.key === key)?.id ?? 0;
-  const body = async (address: string): Promise<string> => {
-    const answer = await visit(shop, address);
-    expect(answer.statusCode, address).toBe(200);
-    expect(answer.body).not.toMatch(/undefined|NaN|\[object/);
-    return answer.body;
-  };
-  return { shop, part, routing, operation, body };
-}
 
 test('71: the index sheet sets the gears, draws them, proves the move and names each false count', async () => {
   const { operation, body } = await toBeCut(71, { gears: GEARS });
