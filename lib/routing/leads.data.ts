@@ -8,7 +8,7 @@ export type Lead = {
 };
 
 const NONE: Lead = { set: [] };
-const DIAL_TO_ROOTS: Lead = { set: ['dial', 'throughTeeth'] };
+const DIAL_TO_ROOTS: Lead = { set: ['dial', 'turnOff', 'throughTeeth'] };
 const DIAL_TO_ROUGH: Lead = { set: ['dial', 'roughTo'] };
 const LAST_CUTS: Lead = { set: ['firstCut', 'halfWay', 'secondCut'], once: { halfWay: ['secondCut'] } };
 /** Speed, feed and time of a lathe or mill are set once; what changes from piece to piece comes first. */
@@ -47,7 +47,7 @@ export const LEADS: Readonly<Record<string, Lead>> = {
   'line-up': NONE,
   'cutter-on-arbor': BY_SPEED,
   central: { set: ['dial', 'travel'], once: { shift: ['putRight', 'error'] } },
-  plate: { set: ['crank', 'sector'] },
+  plate: { set: ['crank', 'sector', 'sectorHoles'] },
   nick: { set: ['nickDepth', 'nicks'] },
   touch: { set: ['dial', 'depth'] },
   rough: { set: ['dial1', 'dial2', 'rough1', 'rough2', 'crank'] },

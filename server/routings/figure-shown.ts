@@ -3,7 +3,7 @@ import type { OperationLine } from '../../db/operations.ts';
 import { figureWords } from '../../db/replan.ts';
 import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
-import { isLimit } from '../../lib/routing/leads.ts';
+import { inOrderOfSetting, isLimit, type Standing } from '../../lib/routing/leads.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import { figureView } from '../figures.ts';
 import type { FigureView } from '../page.ts';
@@ -31,6 +31,9 @@ const workedOut = (key: string, figure: Figure, more: Partial<FigureView> = {}):
 /** A name that says where the figure is from says it of what stands there. */
 export const bySource = (name: string, from: StoredFigure['shownFrom']): string =>
   from === 'worked out' ? name : name.replace(/, (worked out|measured)$/, `, ${from}`);
+
+/** Such a name is that of something found by measuring, not of a size to work to. */
+export const isFound = (name: string): boolean => /, (worked out|measured)$/.test(name);
 
 /** What was measured or typed, in place of what was worked out; that stays in the working. */
 function standing(stored: StoredFigure): Partial<FigureView> {
@@ -64,11 +67,6 @@ function shownOne(stored: StoredFigure, now: Figure | undefined, counting: Count
   return workedOut(key, now, { was, revision: String(counting.next) });
 }
 
-const added = (line: OperationLine, now: PlannedOperation | null): FigureView[] =>
-  Object.entries(now?.figures ?? {})
-    .filter(([key]) => !line.figures.some((stored) => stored.key === key))
-    .map(([key, figure]) => workedOut(key, figure));
-
 /** What lib says of an operation that is still to be done; one that is done or struck out keeps what it was done by. */
 const todayOf = ({ state }: OperationLine, now: PlannedOperation | null): PlannedOperation | null =>
   state === 'done' || state === 'struck out' ? null : now;
@@ -88,14 +86,36 @@ function goneView({ key, figure }: StoredFigure, counting: Counting): FigureView
   return figureView(key, figure, { text: 'no longer needed', unit: '', other: '', words: true, limits: '', was, revision, working: null });
 }
 
+/** A figure as it stands for the order of setting: measured, typed, as lib says it today, or as it is printed. */
+function standingOf(key: string, stored: StoredFigure | undefined, planned: Figure | undefined): Standing {
+  const own = stored && stored.shownFrom !== 'worked out' ? stored.figure : (planned ?? stored?.figure);
+  const value = stored && stored.shownFrom !== 'worked out' ? stored.shown : (own?.value ?? { words: '' });
+  const measured = stored?.shownFrom === 'measured';
+  return { key, value, limit: own !== undefined && !measured && isLimit(own), measured };
+}
+
+/** In the order of setting: what is set by hand first, then what else is known, then limits, then steps on the way. */
+export function inOrder(operation: string | null, figures: readonly StoredFigure[], today: PlannedOperation | null): string[] {
+  const stored = new Map(figures.map((one) => [one.key, one]));
+  const keys = [...new Set([...stored.keys(), ...Object.keys(today?.figures ?? {})])];
+  return inOrderOfSetting(
+    operation,
+    keys.map((key) => standingOf(key, stored.get(key), today?.figures[key])),
+  );
+}
+
 /**
- * The figures of an operation: what was measured or typed stands; what lib works out otherwise today stands beside the old one, struck
- * through; what is no longer needed comes last, struck through. An operation that is done keeps what it was done by.
+ * The figures of an operation, what is set first: what was measured or typed stands; what lib works out otherwise today stands beside the
+ * old one, struck through; what is no longer needed comes last, struck through. An operation that is done keeps what it was done by.
  */
 export function figuresShown(line: OperationLine, now: PlannedOperation | null): FigureView[] {
   const counting = { next: 0 };
   const [today, gone] = [todayOf(line, now), goneKeys(line, now)];
-  const good = line.figures.filter(({ key }) => !gone.has(key)).map((stored) => shownOne(stored, today?.figures[stored.key], counting));
-  const come = added(line, today);
-  return [...good, ...come, ...line.figures.filter(({ key }) => gone.has(key)).map((stored) => goneView(stored, counting))];
+  const good = line.figures.filter(({ key }) => !gone.has(key));
+  const shown = inOrder(line.key, good, today).flatMap((key) => {
+    const [stored, planned] = [good.find((one) => one.key === key), today?.figures[key]];
+    if (stored) return shownOne(stored, planned, counting);
+    return planned ? workedOut(key, planned) : [];
+  });
+  return [...shown, ...line.figures.filter(({ key }) => gone.has(key)).map((stored) => goneView(stored, counting))];
 }

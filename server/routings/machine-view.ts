@@ -1,7 +1,6 @@
 import { machines } from '../../db/machines.ts';
 import type { OperationLine } from '../../db/operations.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
-import { inOrderOfSetting, isLimit, type Standing } from '../../lib/routing/leads.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
@@ -40,25 +39,22 @@ const markWords = ({ mark, was }: FigureView): string => {
   return was ? `Out of date on the sheet: there it says ${was}.` : '';
 };
 
-/** A figure as it stands for the order of setting: stored, or as lib says it today. */
-function standingOf({ figures }: OperationLine, now: PlannedOperation | null, { key, mark }: FigureView): Standing {
-  const stored = figures.find((one) => one.key === key);
-  const planned = now?.figures[key];
-  const figure = mark ? stored?.figure : (planned ?? stored?.figure);
-  const value = stored && mark ? stored.shown : (figure?.value ?? { words: '' });
-  return { key, value, limit: figure !== undefined && mark !== 'measured' && isLimit(figure), measured: mark === 'measured' };
-}
-
-/** What is set by hand comes first; what is no longer needed is not shown at all. */
+/** What is no longer needed is not shown at all. */
 function oneByOne(line: OperationLine, now: PlannedOperation | null): FigureView[] {
   const gone = goneKeys(line, now);
-  const figures = figuresShown(line, now).filter(({ key }) => !gone.has(key));
-  const order = inOrderOfSetting(
-    line.key,
-    figures.map((one) => standingOf(line, now, one)),
-  );
-  return order.flatMap((key) => figures.find((one) => one.key === key) ?? []);
+  return figuresShown(line, now).filter(({ key }) => !gone.has(key));
 }
+
+/** What is found by measuring is no number to work to: until it is read, the page says to read it, and what it would be by the sum beside. */
+function toMeasure(figure: FigureView): FigureView {
+  if (figure.mark !== '' || !/, worked out$/.test(figure.name)) return figure;
+  return { ...figure, name: figure.name.replace(/, worked out$/, ''), text: 'measure it', unit: '', words: true };
+}
+
+const says = (line: OperationLine, figure: FigureView, shown: FigureView): string =>
+  [cutNothing(line) || markWords(figure), figure === shown ? '' : `Worked out ${figure.text} ${figure.unit}: not measured.`]
+    .filter((part) => part !== '')
+    .join(' ');
 
 /** One figure of an operation. step: from 1; beyond the last it is the last. Null when the operation has no figures. */
 export async function machinePage(db: Db, work: Work, step: number): Promise<PageData<'routings/at-machine'> | null> {
@@ -67,8 +63,9 @@ export async function machinePage(db: Db, work: Work, step: number): Promise<Pag
   const unit = dialUnit(line.setUp.place, machine);
   const figures = oneByOne(lineIn(line, unit), plannedIn(now, unit));
   const at = Math.min(Math.max(step, 1), figures.length);
-  const figure = figures[at - 1];
-  if (!figure) return null;
+  const found = figures[at - 1];
+  if (!found) return null;
+  const figure = toMeasure(found);
   const caution = line.cautions.find(({ weight }) => weight === 'danger') ?? line.cautions[0];
   const view: AtMachineView = {
     step: `${at} of ${figures.length}`,
@@ -77,7 +74,7 @@ export async function machinePage(db: Db, work: Work, step: number): Promise<Pag
     unit: figure.unit,
     words: figure.words,
     limits: figure.limits,
-    says: cutNothing(line) || markWords(figure),
+    says: says(line, found, figure),
     caution: at === 1 && caution ? cautionView(caution) : null,
     earlier: at > 1 ? { says: 'Back', href: to.atMachine(line.id, at - 1) } : { says: 'Out', href: to.operation(line.id) },
     later:

@@ -6,6 +6,7 @@ import { part } from '../../db/parts.ts';
 import { project } from '../../db/projects.ts';
 import { type Changed, changesSince, type Today, todayOf, type Written } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
+import { untilChanged } from '../../db/until-changed.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
@@ -32,18 +33,18 @@ export type WrittenOperation = WrittenWork & Placed;
 export type Work = RoutingWork & Placed & { readonly now: PlannedOperation | null; readonly spareId: number | null };
 
 /** For pages that show nothing of today's plan. Throws RecordNotFound. */
-export async function writtenWork(db: Db, id: number): Promise<WrittenWork> {
+export const writtenWork = untilChanged(async (db: Db, id: number): Promise<WrittenWork> => {
   const row = await routing(db, id);
   const own = await part(db, row.part_id);
   return { routing: row, part: own, machine: await project(db, own.project_id), lines: await operationsOf(db, id) };
-}
+});
 
 /** Throws RecordNotFound. */
-export async function routingWork(db: Db, id: number): Promise<RoutingWork> {
+export const routingWork = untilChanged(async (db: Db, id: number): Promise<RoutingWork> => {
   const written = await writtenWork(db, id);
   const today = await todayOf(db, written);
   return { ...written, lines: today.lines, today, changes: changesSince(today) };
-}
+});
 
 /** The operation that an address names, in its routing. Throws RecordNotFound. */
 async function placed<W extends WrittenWork>({ db, params }: Visit, workOf: (db: Db, id: number) => Promise<W>): Promise<W & Placed> {

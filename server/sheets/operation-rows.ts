@@ -5,6 +5,7 @@ import type { Machine } from '../../lib/tooling/tooling.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { cautionView } from '../figures.ts';
 import type { CautionView } from '../page.ts';
+import { inOrder } from '../routings/figure-shown.ts';
 import { type FiguresNow, isLarge, isSmall, type SheetFigure, sheetFigure, smallWords } from './sheet-figure.ts';
 
 type NeedView = { readonly says: string; readonly lacking: boolean };
@@ -68,7 +69,9 @@ export function operationRows(operations: readonly OperationLine[], { machines, 
     .map((operation, at): SheetOperation => {
       const { newSetUp, needs, cautions } = fresh(operation, seen);
       const unit = dialUnit(operation, machines);
-      const figures = operation.figures.map((stored) => ({ stored, view: sheetFigure(operation, stored, unit, now) }));
+      const figures = inOrder(operation.key, operation.figures, null)
+        .flatMap((key) => operation.figures.find((one) => one.key === key) ?? [])
+        .map((stored) => ({ stored, view: sheetFigure(operation, stored, unit, now) }));
       return {
         id: operation.id,
         number: String(at + 1),

@@ -1,3 +1,4 @@
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import { wheelName } from '../../db/spares/spare-of.ts';
 import { gearWords } from '../../lib/drawing/gear-drawing.ts';
 import { to } from '../addresses.ts';
@@ -26,7 +27,8 @@ function blankWords({ blanks }: Work): string {
 
 export function partCells(work: Work): TitleCell[] {
   const { part } = work;
-  const wheel = part.stored ? gearWords(part.stored.gear) : 'no wheel on record';
+  const counted = part.unknown ? `${part.unknown.gear.teeth} teeth, ${PITCH_UNKNOWN}` : 'no wheel on record';
+  const wheel = part.stored ? gearWords(part.stored.gear) : counted;
   return [
     titleCell('Machine', machineName(work)),
     titleCell('Part', part.name),

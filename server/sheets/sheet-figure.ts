@@ -5,7 +5,7 @@ import type { Figure, Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
 import type { Measure } from '../../lib/routing/operation.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
-import { bySource } from '../routings/figure-shown.ts';
+import { bySource, isFound } from '../routings/figure-shown.ts';
 import { workedLine } from './worked-line.ts';
 
 /** One figure on paper: large, in one unit; `box`: it is measured, and there is room to write; measured: what was, if it was. */
@@ -92,6 +92,20 @@ function nowOf(stored: StoredFigure, operation: OperationLine, now: FiguresNow):
 /** A number under a limit says nothing twice: a run-out is "at most" so much. */
 const onlyLimit = (limits: string): boolean => limits.startsWith('at most');
 
+type Found = Pick<SheetFigure, 'text' | 'unit' | 'long' | 'words' | 'typed' | 'was' | 'limits' | 'worked' | 'measured'>;
+
+/**
+ * What is found by measuring, with no limit to hold it to, is nothing to work to: the sheet says to measure it, and what it would be by
+ * the sum stands apart with its working.
+ */
+function foundByMeasuring({ stored, worked, said: text }: { stored: StoredFigure; worked: string; said: string }): Found {
+  const onItem = stored.shownFrom === 'worked out' && stored.figure.name.endsWith(', measured');
+  const base = { unit: '', long: false, words: true, typed: false, was: '', limits: '' } as const;
+  if (onItem) return { ...base, text: 'as measured', worked, measured: text };
+  const sum = stored.typed ? `typed: ${text}; ${worked}` : `worked out: ${text}${worked ? `; ${worked}` : ''}`;
+  return { ...base, text: stored.measured ? 'as measured' : 'measure', worked: sum, measured: '' };
+}
+
 export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit: LengthUnit | null, now: FiguresNow): SheetFigure {
   const [own, fresh] = [stored.figure, nowOf(stored, operation, now)];
   const inOne = unit ?? own.unit;
@@ -102,7 +116,7 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
   const printed = large(stored.key, changed ? fresh.value : value, inOne, places);
   const measure = operation.measures.find((one) => one.figure === stored.key);
   const limits = limitsOf(stored, measure, inOne, places);
-  return {
+  const whole: SheetFigure = {
     key: `${(operation.key ?? `own-${operation.id}`).replaceAll(' ', '-')}-${stored.key}`,
     name: bySource(own.name, stored.shownFrom),
     text: printed.text,
@@ -116,6 +130,9 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
     box: measure !== undefined,
     measured: stored.measured ? said(stored.measured, inOne, places) : '',
   };
+  if (!measure || limits !== '' || !isFound(own.name)) return whole;
+  const found = foundByMeasuring({ stored, worked: whole.worked, said: said(changed ? fresh.value : value, inOne, places) });
+  return { ...whole, ...found, measured: whole.measured || found.measured };
 }
 
 const measuredIn = ({ measures }: OperationLine, { key }: StoredFigure): boolean => measures.some(({ figure }) => figure === key);

@@ -10,6 +10,7 @@ import { project } from '../../db/projects.ts';
 import { todayOf } from '../../db/replan.ts';
 import { openRoutingOf, routing, routingsOfPart } from '../../db/routings.ts';
 import { shopNow } from '../../db/shop-now.ts';
+import { untilChanged } from '../../db/until-changed.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
@@ -83,10 +84,10 @@ async function workOn(db: Executor, partId: number, row: Row<'routing'> | null, 
 }
 
 /** A part's open routing; when there is none, the last one it had; none at all: the wheel alone. Throws RecordNotFound. */
-export async function workOfPart(db: Executor, partId: number): Promise<Work> {
+export const workOfPart = untilChanged(async (db: Executor, partId: number): Promise<Work> => {
   const row = (await openRoutingOf(db, partId)) ?? (await routingsOfPart(db, partId, { before: null, size: 1 })).rows[0] ?? null;
   return workOn(db, partId, row);
-}
+});
 
 /** The operation with this id among those of its work. Throws RecordNotFound. */
 function among(operations: readonly OperationLine[], id: number): OperationLine {
@@ -100,12 +101,14 @@ const routingWith = async (db: Executor, operationId: number): Promise<Row<'rout
   routing(db, (await rowOf(db, 'operation', operationId)).routing_id);
 
 /** The work that an operation belongs to. Throws RecordNotFound. */
-export async function workOfOperation(db: Executor, operationId: number): Promise<{ readonly work: Work; readonly own: OperationLine }> {
-  const row = await routingWith(db, operationId);
-  const work = await workOn(db, row.part_id, row);
-  const own = among(work.operations, operationId);
-  return { work: { ...work, own }, own };
-}
+export const workOfOperation = untilChanged(
+  async (db: Executor, operationId: number): Promise<{ readonly work: Work; readonly own: OperationLine }> => {
+    const row = await routingWith(db, operationId);
+    const work = await workOn(db, row.part_id, row);
+    const own = among(work.operations, operationId);
+    return { work: { ...work, own }, own };
+  },
+);
 
 /** What the count at the mill needs of the work: nothing is worked out anew for it. */
 export type Counting = Pick<Work, 'part' | 'routing' | 'operations' | 'own'>;
