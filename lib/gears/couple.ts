@@ -63,6 +63,14 @@ const noReach = (couple: Couple, C: number, low: number, high: number): DomainEr
     about: ['centre'],
   });
 
+const tooNear = (couple: Couple, C: number, bare: number): DomainError =>
+  new DomainError({
+    given: `A centre distance of ${says(C, couple.one)}.`,
+    limit: `Nearer than ${says(bare, couple.one)} no line touches both base circles, and no involute drives another, whatever the shifts.`,
+    tryThis: 'Measure the centres again, or look at other counts or another pitch.',
+    about: ['centre'],
+  });
+
 const at = (couple: Couple, sum: number): Couple => ({ one: { ...couple.one, v: 0 }, mate: { ...couple.mate, v: sum } });
 
 /** Centre distance for a sum of shifts; where no angle belongs to it, the nearest at which the base circles just clear. */
@@ -119,7 +127,7 @@ function atCentre(couple: Couple, asked: CoupleAsked, C: number): Settled {
   const bothTyped = asked.shift !== undefined && asked.mateShift !== undefined;
   const bare = standardCentre(couple) * Math.cos(atOf(couple.one));
   const room = reaches(couple, asked);
-  if (!(C > bare * (1 + 1e-9))) throw noReach(couple, C, room.low, room.high);
+  if (!(C > bare * (1 + 1e-9))) throw bothTyped ? tooNear(couple, C, bare) : noReach(couple, C, room.low, room.high);
   const aw = workingAngleAt(couple, C);
   if (bothTyped) {
     checkTouching(couple, C);

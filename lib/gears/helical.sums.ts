@@ -1,13 +1,14 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, Caution, Figure } from '../figure/figure.ts';
 import { inches, inUnit, type Length, ofUnit } from '../values/length.ts';
-import { bestSpanCount, leastFaceForSpan, spanOver } from './base-tangent.formulas.ts';
+import { bestSpanCount, hobbedFlank, leastFaceForSpan, spanContactRadius, spanOver } from './base-tangent.formulas.ts';
 import { atOf, baseOf, type Flanks, leastTeethOf, mtOf, normalThickness, pitchOf, psibOf, rootOf, tipOf } from './flanks.formulas.ts';
 import { axialPitch, lead, overlapRatio, virtualTeethByBase } from './helical.formulas.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, told, toldAngle, toldLength, toldNumber, workedAngle, workedLength, workedNumber } from './parallel-terms.ts';
 import { chordalAddendum, chordalThickness, virtualTeeth } from './spur.formulas.ts';
 import { checkedThinning } from './thinning.ts';
+import { UNDERCUT_THERE } from './wheel.cautions.ts';
 
 const ISO = 'ISO 21771:2007, clauses 4 and 5 (value from memory)';
 const SDP = 'SDP/SI, Elements of Metric Gear Technology, T-81 to T-87';
@@ -105,6 +106,23 @@ export function thicknessFigures({ flanks, terms }: Sized, bn: number) {
   };
 }
 
+/** What must be said of the span at a normal thickness s: that there is none, or that a hob cuts away the flank that it touches. */
+export function spanCautions(flanks: Flanks, s: number): readonly Caution[] {
+  const k = bestSpanCount(flanks, s);
+  if (k === null)
+    return [
+      {
+        name: 'No span',
+        says: 'No span of these teeth touches their flanks: measure over pins or the chordal thickness.',
+        weight: 'note',
+        about: 'thickness',
+      },
+    ];
+  const left = hobbedFlank(flanks);
+  const clear = left !== null && spanContactRadius(flanks, spanOver(flanks, s, k)) > left.from;
+  return clear ? [] : [{ name: 'Undercut, span', says: UNDERCUT_THERE, weight: 'beware', about: 'span' }];
+}
+
 function spanFigures({ flanks, terms }: Sized, s: number, an: number): { span?: Figure; leastFace?: Figure } {
   const k = bestSpanCount(flanks, s);
   if (k === null) return {};
@@ -195,7 +213,8 @@ export function helicalAnswer({ gear, face, backlash }: HelicalAsked): Answer {
   checkLead(flanks);
   const sized = { flanks, terms: termsOf(gear, flanks) };
   const b = checkedThinning(flanks, backlash);
-  const measured = thicknessFigures(sized, b * Math.cos(flanks.psi));
+  const bn = b * Math.cos(flanks.psi);
+  const measured = thicknessFigures(sized, bn);
   const wide = face === undefined ? null : inUnit(face, flanks.unit);
   const leastFace =
     measured.leastFace && 'length' in measured.leastFace.value ? inUnit(measured.leastFace.value.length, flanks.unit) : null;
@@ -207,7 +226,7 @@ export function helicalAnswer({ gear, face, backlash }: HelicalAsked): Answer {
       ...measured,
       ...(wide === null ? {} : { overlap: overlapFigure(sized, wide) }),
     },
-    cautions: cautions(flanks, gear.helix.hand, wide, leastFace),
+    cautions: [...cautions(flanks, gear.helix.hand, wide, leastFace), ...spanCautions(flanks, normalThickness(flanks) - bn)],
   };
 }
 

@@ -13,13 +13,19 @@ export type PinLies =
   | 'sits on the tips'
   | 'hidden below the tips';
 
-/** Whether a pin as thick as w stands clear of the root and out of (for a ring: in past) the tips. */
+/**
+ * Whether a pin as thick as w stands clear of the root and, over a wheel, out past the tips. In a ring it may lie below the tips: the usual wire of
+ * 1.44/P always does, and the rounded ends of an inside measure reach it between the teeth.
+ */
 function clear(flanks: Flanks, Rc: number, w: number): PinLies | null {
-  const [root, tip] = [rootOf(flanks) / 2, tipOf(flanks) / 2];
+  const root = rootOf(flanks) / 2;
   if (flanks.ring ? Rc + w / 2 >= root : Rc - w / 2 <= root) return 'bottoms in the root';
-  if (flanks.ring ? Rc - w / 2 >= tip : Rc + w / 2 <= tip) return 'hidden below the tips';
-  return null;
+  return !flanks.ring && pinHides(flanks, Rc, w) ? 'hidden below the tips' : null;
 }
+
+/** True when a pin whose middle stands on the circle of radius Rc does not stand out of (in a ring: in past) the tips. */
+export const pinHides = (flanks: Flanks, Rc: number, w: number): boolean =>
+  flanks.ring ? Rc - w / 2 >= tipOf(flanks) / 2 : Rc + w / 2 <= tipOf(flanks) / 2;
 
 /** Where a pin of diameter w touches. st: transverse thickness at the standard pitch circle. Lengths in the unit of the gear. */
 export function pinLies(flanks: Flanks, st: number, w: number): PinLies {

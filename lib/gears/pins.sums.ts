@@ -7,8 +7,8 @@ import { baseOf, type Flanks, pitchOf, psibOf, tipOf, transverseThickness } from
 import { inverseInv } from './involute.formulas.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, told, toldAngle, toldLength, workedAngle, workedLength } from './parallel-terms.ts';
-import { bestPin, idealPin, type Pin, type PinLies, pinLies } from './pin-check.ts';
-import { involuteAtPin, overPins, pinContactRadius, thicknessFromPins } from './pins.formulas.ts';
+import { bestPin, idealPin, type Pin, type PinLies, pinHides, pinLies } from './pin-check.ts';
+import { involuteAtPin, overPins, pinCircle, pinContactRadius, thicknessFromPins } from './pins.formulas.ts';
 import { flatCautions, flatFigures } from './pins-flat.sums.ts';
 import { checkedThinning } from './thinning.ts';
 import { UNDERCUT_THERE } from './wheel.cautions.ts';
@@ -193,6 +193,16 @@ function cautions({ flanks, st, pin }: Work): readonly Caution[] {
         ]
       : []),
     ...flatCautions({ flanks, st, w: pin.size }),
+    ...(flanks.ring && pinHides(flanks, pinCircle(flanks, st, pin.size), pin.size)
+      ? [
+          {
+            name: 'Pins below the tips',
+            says: 'The pins lie between the teeth, below the tips: measure with rounded ends narrow enough to reach them.',
+            weight: 'note',
+            about: 'overPins',
+          } as const,
+        ]
+      : []),
     ...(flanks.ring && tipOf(flanks) < baseOf(flanks)
       ? [
           {

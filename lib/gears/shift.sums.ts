@@ -7,6 +7,7 @@ import {
   type Flanks,
   leastShift,
   leastTeethOf,
+  normalThickness,
   pitchOf,
   pointedDiameter,
   pointedShift,
@@ -16,7 +17,7 @@ import {
   tipOf,
   transverseThickness,
 } from './flanks.formulas.ts';
-import { thicknessFigures } from './helical.sums.ts';
+import { spanCautions, thicknessFigures } from './helical.sums.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, toldLength, toldNumber, workedAngle, workedLength } from './parallel-terms.ts';
 import { hobbedFormDiameter, rackFor } from './profile-rack.formulas.ts';
@@ -184,6 +185,7 @@ export function shiftAnswer({ gear: asked, thickness, backlash }: ShiftAsked): A
   const length = (name: string, symbol: string, formula: string, size: number): Figure =>
     toldLength(flanks.unit, { name, symbol, formula, source: SDP }, size, terms.given);
   const D = terms.across('N');
+  const bn = checkedThinning(flanks, backlash) * Math.cos(flanks.psi);
   const found = thickness === undefined ? {} : { shift: shiftFigure(of, inUnit(thickness, flanks.unit)) };
   return {
     figures: {
@@ -196,9 +198,9 @@ export function shiftAnswer({ gear: asked, thickness, backlash }: ShiftAsked): A
         rootOf(flanks),
       ),
       pitchDiameter: length('Pitch diameter', 'D', D, pitchOf(flanks)),
-      ...thicknessFigures(of, checkedThinning(flanks, backlash) * Math.cos(flanks.psi)),
+      ...thicknessFigures(of, bn),
       ...flankFigures(of),
     },
-    cautions: cautions(of),
+    cautions: [...cautions(of), ...spanCautions(flanks, normalThickness(flanks) - bn)],
   };
 }
