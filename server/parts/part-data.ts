@@ -4,13 +4,16 @@ import type { Row } from '../../db/executor.ts';
 import { type ItemLine, item, items, spareWheels } from '../../db/items.ts';
 import { type MadeLine, madeOfPart } from '../../db/made.ts';
 import { type PartLine, part, partsOfProject } from '../../db/parts.ts';
+import { circleOfPart } from '../../db/plan-asked.ts';
 import { project } from '../../db/projects.ts';
 import { type Reading, readingsOf } from '../../db/readings.ts';
 import { routing } from '../../db/routings.ts';
 import { type SetLine, setsOfProject } from '../../db/sets.ts';
 import { shopNow } from '../../db/shop-now.ts';
 import { stockFree } from '../../db/spares/stock-of.ts';
+import { untilChanged } from '../../db/until-changed.ts';
 import type { Stock } from '../../lib/blanks/from-stock.ts';
+import type { ChosenCircle } from '../../lib/routing/asked.ts';
 import type { Way } from '../../lib/routing/operation.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import { type Wheel, wheelsOf } from '../sets/bench.ts';
@@ -34,6 +37,8 @@ export type PartData = {
   readonly stock: readonly Stock[];
   readonly others: readonly ItemLine[];
   readonly shop: ShopNow;
+  /** What its teeth are divided on, while it is being made. */
+  readonly circle: ChosenCircle | null;
   readonly made: readonly MadeLine[];
   /** For a part without teeth that is not in its place: parts of its machine, the wheels that it may go into among them. */
   readonly mates: readonly PartLine[];
@@ -52,12 +57,12 @@ async function promisedTo(db: Db, { routing_id }: PartLine): Promise<ItemLine[]>
 }
 
 /** Spare wheels of the shop, those of the part's own drawer first. */
-async function sparesFor(db: Db, { set_id, stored }: PartLine): Promise<Wheel[]> {
+const sparesFor = untilChanged(async (db: Db, { set_id, stored }: PartLine): Promise<Wheel[]> => {
   if (!stored) return [];
   const { rows } = await spareWheels(db, { before: null, size: 200 });
   const ownFirst = [...rows.filter((row) => row.set_id === set_id), ...rows.filter((row) => row.set_id !== set_id)];
   return wheelsOf(db, ownFirst.slice(0, MOST_SPARES));
-}
+});
 
 const sparesOfKind = async (db: Db, kind: ItemLine['kind'], size: number): Promise<readonly ItemLine[]> =>
   (await items(db, kind, 'spares', { before: null, size })).rows;
@@ -71,13 +76,14 @@ async function othersFor(db: Db, { stored, unknown }: PartLine): Promise<readonl
 }
 
 /** Throws RecordNotFound. */
-export async function partData(db: Db, id: number): Promise<PartData> {
+export const partData = untilChanged(async (db: Db, id: number): Promise<PartData> => {
   const one = await part(db, id);
   const promised = await promisedTo(db, one);
   const [promisedWheel = null] = await wheelsOf(
     db,
     promised.filter(({ kind }) => kind === 'wheel'),
   );
+  const shop = await shopNow(db);
   const missing = one.item_id === null && one.routing_id === null;
   return {
     part: one,
@@ -93,11 +99,12 @@ export async function partData(db: Db, id: number): Promise<PartData> {
     spares: missing ? await sparesFor(db, one) : [],
     stock: missing ? (await sparesOfKind(db, 'stock', MOST_STOCK)).map(stockFree) : [],
     others: missing ? await othersFor(db, one) : [],
-    shop: await shopNow(db),
+    shop,
+    circle: await circleOfPart(db, one, shop),
     mates:
       one.stored || one.unknown || one.item_id !== null
         ? []
         : (await partsOfProject(db, one.project_id, 'all', { before: null, size: MOST_MATES })).rows.filter((row) => row.stored),
     made: (await madeOfPart(db, id, { before: null, size: MOST_MADE })).rows,
   };
-}
+});

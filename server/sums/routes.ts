@@ -1,12 +1,14 @@
 import { RecordNotFound } from '../../db/changes.ts';
+import { remembered } from '../../db/remembered.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
 import { toDxf } from '../drawing/dxf.ts';
 import { toSvgFile } from '../drawing/svg.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
+import type { PageData } from '../views.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
-import { ownerOf } from './identify-owner.ts';
+import { type Owner, ownerOf } from './identify-owner.ts';
 import { answerJson } from './json.ts';
 import type { Sum } from './sum.ts';
 import { takesView } from './take-view.ts';
@@ -64,20 +66,15 @@ function drawn(sum: Sum, read: FormRead<Sum['asks']>) {
   return sum.draw && read.ok ? sum.draw(read.value as never) : null;
 }
 
-/** One sum, as page or, under `.json`, as JSON, or under `.dxf` or `.svg`, where it offers them, as a drawing to cut from or to print. The bare address shows the worked example. */
-export async function oneSum(visit: Visit): Promise<Result> {
-  const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
-  const sum = sumByPath(path);
-  if (!sum || (form === '.dxf' && !sum.dxf) || (form === '.svg' && !sum.paper)) throw new RecordNotFound('sum', path);
-  const query = withoutOwner(sum, visit.query);
-  const worked = work(sum, query);
-  if (form === '.json') return asJson(worked);
-  const file = form === '.dxf' || form === '.svg' ? asFile(sum, form, worked) : null;
-  if (file) return file;
-  const { answer, read, problems, refusal } = worked;
-  const owner = sum.take ? await ownerOf(visit.db, visit.query['for']) : null;
-  const takes = owner && visit.trusted && answer && read.ok ? (sum.take?.(read.value as never) ?? []) : [];
-  const view = sumView(sum, {
+/** What follows from the boxes alone is worked once; so is what the page says, where no record is asked about. */
+const keptWork = remembered<Worked>();
+const keptPages = remembered<PageData<'sums/sum'>>();
+
+type AskedBy = { readonly owner: Owner | null; readonly query: Visit['query']; readonly trusted: boolean };
+
+function shown(sum: Sum, { answer, read, problems, refusal }: Worked, { owner, query, trusted }: AskedBy): PageData<'sums/sum'> {
+  const takes = owner && trusted && answer && read.ok ? (sum.take?.(read.value as never) ?? []) : [];
+  return sumView(sum, {
     answer,
     typed: read.typed,
     problems,
@@ -88,5 +85,22 @@ export async function oneSum(visit: Visit): Promise<Result> {
     takes: owner ? takesView(owner, takes, read.typed) : [],
     more: sum.blankSheet ? [sum.blankSheet(owner, read.typed)] : [],
   });
-  return show('sums/sum', view, answer ? 200 : 422);
+}
+
+/** One sum, as page or, under `.json`, as JSON, or under `.dxf` or `.svg`, where it offers them, as a drawing to cut from or to print. The bare address shows the worked example. */
+export async function oneSum(visit: Visit): Promise<Result> {
+  const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
+  const sum = sumByPath(path);
+  if (!sum || (form === '.dxf' && !sum.dxf) || (form === '.svg' && !sum.paper)) throw new RecordNotFound('sum', path);
+  const query = withoutOwner(sum, visit.query);
+  const asked = `${path} ${JSON.stringify(query)}`;
+  const worked = keptWork(asked, () => work(sum, query));
+  if (form === '.json') return asJson(worked);
+  const file = form === '.dxf' || form === '.svg' ? asFile(sum, form, worked) : null;
+  if (file) return file;
+  const owner = sum.take ? await ownerOf(visit.db, visit.query['for']) : null;
+  const view = owner
+    ? shown(sum, worked, { owner, query, trusted: visit.trusted })
+    : keptPages(asked, () => shown(sum, worked, { owner, query, trusted: false }));
+  return show('sums/sum', view, worked.answer ? 200 : 422);
 }
