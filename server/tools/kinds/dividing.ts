@@ -86,6 +86,12 @@ const oneIdlerWords = (oneIdler: Head['oneIdler']): string => (oneIdler ? `turns
 const backPinWords = ({ backPin, reached }: Pick<Head, 'backPin' | 'reached'>): string =>
   backPin ? `reaches ${reached ? `circles ${reached.join(', ')}` : 'not tried yet'}` : 'no';
 
+const onPlates = (tool: Head) => [
+  factView('gears', 'Change gears', tool.gears?.join(', ') ?? 'none'),
+  factView('one-idler', 'Simple train, one idler', oneIdlerWords(tool.oneIdler)),
+  factView('back-pin', 'Back pin', backPinWords(tool)),
+];
+
 export const headForm = kindForm({
   kind: 'head',
   one: 'Dividing head or rotary table',
@@ -110,9 +116,7 @@ export const headForm = kindForm({
   short: ({ turns, backPin, dial }) => `${turns} to 1${backPin ? ', back pin' : ''}${dial ? `, dial of ${dial.perTurn} lines` : ''}`,
   sizes: ({ tool }) => [
     factView('turns', 'Crank for one turn of the spindle', String(tool.turns), 'turns'),
-    factView('gears', 'Change gears', tool.gears?.join(', ') ?? 'none'),
-    factView('one-idler', 'Simple train, one idler', oneIdlerWords(tool.oneIdler)),
-    factView('back-pin', 'Back pin', backPinWords(tool)),
+    ...(tool.dialOnly ? [] : onPlates(tool)),
     factView('dial', 'Divided dial', dialWords(tool)),
     factView('plates', 'Index plates', tool.dialOnly ? 'takes none' : 'takes them'),
     factView('lash', 'Lash of the crank', lashWords(tool)),

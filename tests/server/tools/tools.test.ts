@@ -31,7 +31,10 @@ const NO_5: Form = {
 const EVERY_KIND: Readonly<Record<string, Form>> = {
   cutter: NO_5,
   plate: { sizes: 'in', wear: 'sharp', side1: '15 16 17 18 19 20', side2: '21,23,27' },
-  head: { sizes: 'in', wear: 'sharp', turns: '40', backPin: 'yes', reached: '20 33', gears: '24, 24, 40', oneIdler: 'with' },
+  head: {
+    ...{ sizes: 'in', wear: 'sharp', turns: '40', backPin: 'yes', reached: '20 33', gears: '24, 24, 40', oneIdler: 'with' },
+    ...{ dialLines: '540', dialVernier: '6', lash: '1/12 turn' },
+  },
   mandrel: { sizes: 'in', wear: 'sharp', bore: 'plain', boreDiameter: '3/4', holding: 'taper' },
   arbor: { sizes: 'in', wear: 'sharp', diameter: '7/8' },
   chuck: { sizes: 'in', wear: 'sharp', jaws: '3', diameter: '6 1/4', runOut: '0.002', topSpeed: '1200' },
@@ -48,6 +51,9 @@ describe('tools on record', () => {
       'turns',
       'reached',
       'gears',
+      'dialLines',
+      'dialVernier',
+      'lash',
       'boreDiameter',
       'holding',
       'jaws',
@@ -106,6 +112,43 @@ describe('tools on record', () => {
     expect(names).toHaveLength(45);
     expect(new Set(names).size).toBe(45);
     expect(names[0]).toBe('gauge 45');
+  });
+});
+
+describe('the dial and the lash of a rotary table', () => {
+  const TABLE: Form = { sizes: 'in', wear: 'sharp', turns: '90', dialOnly: 'yes' };
+  const add = (typed: Form) => send(shop, '/tools/new/head', { ...TABLE, ...typed });
+
+  // derived: a turn is 4°: 240 lines of 1′, 48 of 5′, 80 of 0.05°; a line of 1′ is 6 × 10″; 3′ are 3 lines, 1/80 turn
+  it.each([
+    [{ dialLines: '240', dialVernier: '6', lash: '3 lines' }, '240 lines of 1′, vernier of 6 to 10″', '1/80 turn = 3 lines = 3′'],
+    [{ dialLines: '1′', dialVernier: '10″', lash: '3′' }, '240 lines of 1′, vernier of 6 to 10″', '1/80 turn = 3 lines = 3′'],
+    [{ dialLines: "5'", dialVernier: '', lash: '0.05 turns' }, '48 lines of 5′, no vernier', '1/20 turn = 2.4 lines = 12′'],
+    [{ dialLines: '0.05°', dialVernier: '', lash: '' }, '80 lines of 3′, no vernier', 'not measured'],
+  ])('%j', async (typed, dial, lash) => {
+    const added = await add(typed);
+    expect(added.statusCode).toBe(303);
+    const page = textOf(await bodyOf(at(added)));
+    expect(page).toContain(dial);
+    expect(page).toContain(lash);
+    expect(page).toContain('takes none');
+    const edit = await bodyOf(`${at(added)}/edit`);
+    expect(['240', '48', '80']).toContain(typedIn(edit, 'dialLines'));
+  });
+
+  it.each([
+    [{ dialLines: '7′' }, 'dialLines', 'no whole number of lines in a turn of 4°'],
+    [{ dialLines: '240', dialVernier: '7″' }, 'dialVernier', 'no whole part of a line'],
+    [{ dialLines: '', dialOnly: '', dialVernier: '6' }, 'dialLines', 'A vernier stands beside a dial'],
+    [{ dialLines: '' }, 'dialLines', 'Without index plates it is divided by its dial'],
+    [{ dialLines: '240', lash: '3' }, 'lash', 'is no lash'],
+    [{ dialLines: '240', lash: '1 1/2 turn' }, 'lash', 'Less than a turn'],
+    [{ dialLines: '240', lash: '240 lines' }, 'lash', 'Less than a turn'],
+    [{ dialLines: '', dialOnly: '', lash: '3 lines' }, 'lash', 'in lines only where there is a dial'],
+  ])('%j is refused beside its box', async (typed, box, says) => {
+    const answer = await add(typed);
+    expect(answer.statusCode).toBe(422);
+    expect(problemAt(answer.body, box)).toContain(says);
   });
 });
 
