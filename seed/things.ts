@@ -1,4 +1,5 @@
 import type { Executor, Row } from '../db/executor.ts';
+import type { AnyGear } from '../db/gears.ts';
 import { addItem, type NewItem } from '../db/items.ts';
 import { addPart } from '../db/parts.ts';
 import { addReading } from '../db/readings.ts';
@@ -92,7 +93,7 @@ export const addPlace = (db: Executor, { projectId, assemblyId, setId }: Place, 
     ...about,
   });
 
-export const addWheelPlace = (db: Executor, { projectId, assemblyId, setId }: Place, gear: Gear, name: string, about: Wanted = {}) =>
+export const addWheelPlace = (db: Executor, { projectId, assemblyId, setId }: Place, gear: AnyGear, name: string, about: Wanted = {}) =>
   addPart(db, {
     ...{ project_id: projectId, assembly_id: assemblyId, set_id: setId, name, gear },
     ...{ material: 'steel', way: null, why: '', notes: '' },

@@ -126,13 +126,13 @@ export function measuringDrawing(): Drawing {
   const wheel = wheelShown();
   const { outside, pitch, root } = wheelRadii(wheel);
   const points = wheelOutline(wheel);
-  const right = outside + 52;
+  const right = outside + 48;
   return {
     title: 'Where to measure',
     describes:
       'A wheel of 24 teeth from the front with the places of the readings: A over opposite tips, B across opposite roots, C from tip to bottom, D between jaws over three teeth, E over four, F over two pins in opposite spaces, G between the middles of the wheel and its mate, H the lean of a rolled print. Not to scale.',
-    low: [-outside - 8, -outside - 14],
-    high: [right + 36, outside + 12],
+    low: [-outside - 4, -outside - 13.5],
+    high: [right + 35, outside + 11],
     toScale: false,
     marks: [
       { draw: 'outline', points, closed: true, kind: 'here' },
@@ -142,8 +142,8 @@ export function measuringDrawing(): Drawing {
       ...jaws(4, TEETH / 4 - 1.5, 'E', outside),
       ...pins(-3.5, pitch),
       ...larger(points, [right, outside - 12], outside, root),
-      ...withMate([right + 2, -4]),
-      ...print([right, -outside + 2]),
+      ...withMate([right + 2, 1]),
+      ...print([right, -outside - 1]),
     ],
   };
 }

@@ -3,19 +3,28 @@ import { FINE, type Steps } from '../gears/profile.formulas.ts';
 import { substituteSpace } from '../gears/profile-cutter.formulas.ts';
 import { formCutSpace } from '../gears/profile-form.formulas.ts';
 import { wheelPoints } from '../gears/profile-outline.ts';
-import { outsideDiameter, pitchDiameter, rootDiameter, toothOf } from '../gears/tooth.ts';
+import { outsideDiameter, pitchDiameter, rootDiameter, type Tooth, toothOf } from '../gears/tooth.ts';
+import { toRadians } from '../values/angle.ts';
 import { toMm } from '../values/length.ts';
 import type { Point } from './drawing.ts';
 import { roundOf } from './drawing.ts';
 import { mmPer } from './lettering.ts';
 
-type Toothed = Pick<Gear, 'teeth' | 'pitch' | 'system'>;
+type Toothed = Pick<Gear, 'teeth' | 'pitch' | 'system'> & Partial<Pick<Gear, 'helix'>>;
+
+/** A tooth as it stands in the plane of the wheel: of helical teeth, whose pitch is kept square to them, wider by the cosine of the helix. */
+function toothInPlane(gear: Toothed): Tooth {
+  const tooth = toothOf(gear);
+  if (!gear.helix) return tooth;
+  const cos = Math.cos(toRadians(gear.helix.angle));
+  return { ...tooth, m: tooth.m / cos, a: Math.atan(Math.tan(tooth.a) / cos) };
+}
 
 /** Radii of a wheel in millimetres. */
 export type WheelRadii = { readonly outside: number; readonly pitch: number; readonly root: number };
 
 export function wheelRadii(gear: Toothed): WheelRadii {
-  const tooth = toothOf(gear);
+  const tooth = toothInPlane(gear);
   const mm = mmPer(tooth.unit) / 2;
   return { outside: outsideDiameter(tooth) * mm, pitch: pitchDiameter(tooth) * mm, root: rootDiameter(tooth) * mm };
 }
@@ -25,7 +34,7 @@ export function wheelRadii(gear: Toothed): WheelRadii {
  * or for `formFor` teeth where that is the cutter that is used.
  */
 export function wheelOutline(gear: Toothed, steps: Steps = FINE, formFor: number = gear.teeth): Point[] {
-  const tooth = toothOf(gear);
+  const tooth = toothInPlane(gear);
   const mm = mmPer(tooth.unit);
   const space = formFor === gear.teeth ? formCutSpace(tooth, undefined, steps) : substituteSpace(tooth, formFor, steps);
   return wheelPoints(space, gear.teeth).map(([x, y]) => [x * mm, y * mm]);

@@ -19,7 +19,7 @@ function readingWordsOf(reading: Reading): string {
 
 /** One reading in a sentence, for the page that asks before it is struck. */
 export const readingSentence = (reading: Reading): string =>
-  `${readingWords(reading.what, reading.place_no, reading.over_k)}: ${readingWordsOf(reading)}, read on ${reading.read_on}${reading.instrument === '' ? '' : ` with ${reading.instrument}`}.`;
+  `${readingWords(reading.what, reading.place_no, reading.over_k)}: ${readingWordsOf(reading)}, read on ${reading.read_on.slice(0, 10)}${reading.instrument === '' ? '' : ` with ${reading.instrument}`}.`;
 
 /** All readings, oldest first; each leads to where it may be struck, for those who may. */
 export function readingsTable(readings: readonly Reading[], strike: ((id: number) => string) | null): TableView | null {
@@ -35,7 +35,7 @@ export function readingsTable(readings: readonly Reading[], strike: ((id: number
           strike ? linkCell(name, strike(reading.id)) : cell(name),
           cell(readingWordsOf(reading)),
           cell(reading.instrument),
-          cell(reading.read_on),
+          cell(reading.read_on.slice(0, 10)),
         ],
       };
     }),

@@ -56,6 +56,7 @@ const fieldsOf = (found: readonly Candidate[]) => ({
   item: choiceField({ label: 'Made from', choices: found.map(({ itemId, says }) => [String(itemId), says] as const) }),
 });
 
+const UNKNOWN = 'Nobody knows the pitch of this part yet: identify it first, on its own page.';
 const EMPTY = 'Nothing in the shop serves as a blank for it today. Put a spare or a bar on record first.';
 
 const sameWheel = (sheet: MadeSheet, { stored }: PartLine): boolean => JSON.stringify(sheet.gear) === JSON.stringify(stored?.gear ?? null);
@@ -65,7 +66,8 @@ function saysOf(sheet: MadeSheet, own: PartLine, found: readonly Candidate[]): s
     ? ''
     : ' The part has been changed since the record was written: the new wheel is made as the part stands today.';
   const filled = own.item_id === null ? '' : ' The part is filled: what stands there now becomes a spare when the new one is finished.';
-  return `${found.length === 0 ? EMPTY : 'A routing as the last time: with its notes, the times that it took, what was struck out and what you added.'}${differs}${filled}`;
+  const none = own.unknown ? UNKNOWN : EMPTY;
+  return `${found.length === 0 ? none : 'A routing as the last time: with its notes, the times that it took, what was struck out and what you added.'}${differs}${filled}`;
 }
 
 async function asked(visit: Visit) {

@@ -70,10 +70,10 @@ const KIND: Readonly<Record<string, LineKind>> = { here: 'here', waits: 'here', 
 
 /** A wheel to be made is drawn with the space of the cutter that its plan goes by; one in its place, or without a cutter, with its own. */
 const formFor = ({ fitted, shop }: PartData, gear: Gear): number =>
-  fitted ? gear.teeth : (chosenCutter(gear, shop).right?.error.exact.count ?? gear.teeth);
+  fitted || gear.helix ? gear.teeth : (chosenCutter(gear, shop).right?.error.exact.count ?? gear.teeth);
 
 function drawingOf(data: PartData, gear: Gear | undefined): PartPage['drawing'] {
-  if (!gear || gear.helix) return null;
+  if (!gear) return null;
   const unit = unitOfPitch(gear.pitch);
   const { part } = data;
   const kind = KIND[partState(part).kind] ?? 'here';
@@ -239,7 +239,7 @@ export function partView(shown: PartShown): PartPage {
     noRouting: isOpen(data) && !making.promise.length ? noRoutingWords(data, gear) : '',
     wayForm: trusted && part.item_id === null ? wayForm(data, way.typed, way.problems) : null,
     wayWords: part.way === null ? '' : [`Chosen: ${part.way}.`, trusted ? part.why : ''].filter((words) => words !== '').join(' '),
-    groups: gear ? [...ring, ...wheelFigures(gear, data.shop)] : [],
+    groups: gear ? [...ring, ...wheelFigures(gear, data.shop, data.circle)] : [],
     facts: factsOf(data, gear),
     notes: trusted ? part.notes : '',
     made: madeTable(data),

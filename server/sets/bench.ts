@@ -25,6 +25,8 @@ export type Bench = {
   readonly places: readonly Place[];
   readonly drawer: readonly Wheel[];
   readonly elsewhere: readonly Wheel[];
+  /** Of unknown pitch: places and things whose teeth are counted. Nothing is reckoned with them. */
+  readonly unknown: { readonly places: readonly PartLine[]; readonly drawer: readonly ItemLine[] };
   readonly shop: ShopNow;
 };
 
@@ -51,7 +53,8 @@ export async function benchOf(db: Db, setId: number): Promise<Bench> {
   const set = await wheelSet(db, setId);
   const within = await assembly(db, set.assembly_id);
   const parts = await partsOfSet(db, setId);
-  const drawer = await wheelsOf(db, await itemsOfSet(db, setId));
+  const things = await itemsOfSet(db, setId);
+  const drawer = await wheelsOf(db, things);
   const others = (await spareWheels(db, { before: null, size: MOST_ELSEWHERE })).rows.filter((one) => one.set_id !== setId);
   return {
     set,
@@ -72,11 +75,12 @@ export async function benchOf(db: Db, setId: number): Promise<Bench> {
       ),
     ),
     elsewhere: await wheelsOf(db, others),
+    unknown: { places: parts.filter((part) => part.unknown), drawer: things.filter((thing) => thing.unknown) },
     shop: await shopNow(db),
   };
 }
 
-export const isMissing = (place: Place): boolean => place.item_id === null;
+export const isMissing = (place: Pick<Place, 'item_id'>): boolean => place.item_id === null;
 /** Missing, and nothing is being done about it yet. */
 export const isToBeChosen = (place: Place): boolean => isMissing(place) && place.routing_id === null && place.way !== 'do without';
 

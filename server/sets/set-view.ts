@@ -125,8 +125,9 @@ const sharing = ({ places }: Bench): LinkView[] =>
 /** A change-gear set. */
 export function setView(shown: SetShown): PageData<'sets/one'> {
   const { bench, choice, cost, problem, trusted } = shown;
-  const { set, project, places } = bench;
-  const any = places.length + bench.drawer.length > 0;
+  const { set, project, unknown } = bench;
+  const places = [...bench.places, ...unknown.places];
+  const any = places.length + bench.drawer.length + unknown.drawer.length > 0;
   const state = missingState(places.filter(isMissing).length, places.length);
   return {
     title: set.name,
@@ -148,7 +149,7 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
           act: trusted ? { says: 'Add wheels', href: to.setWheels(set.id) } : null,
           drawing: '',
         },
-    drawings: any ? wheelsDrawings(bench, choice) : null,
+    drawings: bench.places.length + bench.drawer.length > 0 ? wheelsDrawings(bench, choice) : null,
     wheels: any ? wheelsTable(bench, choice) : null,
     cost: costView(cost),
     blanks: blanksView(shown),

@@ -1,3 +1,6 @@
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
+import type { ItemLine } from '../../db/items.ts';
+import type { PartLine } from '../../db/parts.ts';
 import { remembered } from '../../db/remembered.ts';
 import { printDrawer } from '../../lib/blanks/read-drawer.ts';
 import type { SpareWheel } from '../../lib/blanks/spare-wheel.ts';
@@ -109,25 +112,66 @@ function overRow(bench: Bench, choice: SetChoice, wheel: Wheel): RowView {
   };
 }
 
+const IDENTIFY = `${PITCH_UNKNOWN}: identify it first`;
+
+/** A place of unknown pitch: it belongs, and that is all that is known of it. */
+const unknownPlaceRow = (place: PartLine): RowView => ({
+  id: `place-${place.id}`,
+  cells: [
+    linkCell(`${place.unknown?.gear.teeth ?? ''} teeth`, to.part(place.id)),
+    stateCell(partState(place)),
+    cell(place.mark),
+    place.item_id === null ? cell('not there') : linkCell(`no. ${place.item_id}`, to.item(place.item_id)),
+    cell(`belongs; ${IDENTIFY}`),
+  ],
+});
+
+const unknownOver = ({ unknown }: Bench): readonly ItemLine[] =>
+  unknown.drawer.filter(({ state }) => state === 'spare' || state === 'promised');
+
+const unknownOverRow = (line: ItemLine): RowView => ({
+  id: `item-${line.id}`,
+  cells: [
+    linkCell(`${line.unknown?.gear.teeth ?? ''} teeth`, to.item(line.id)),
+    stateCell({ kind: 'doubtful', says: 'spare, pitch not known' }),
+    cell('no mark'),
+    cell(`no. ${line.id}`),
+    cell(`over; ${IDENTIFY}`),
+  ],
+});
+
 /** The same in a table. */
 export const wheelsTable = (bench: Bench, choice: SetChoice): TableView => ({
   title: '',
   heads: heads(['Wheel', 'name'], ['State', 'state'], ['Mark', 'words'], ['Lies as', 'words'], ['In the set', 'words']),
   rows: [
     ...bench.places.map((place) => placeRow(bench, place)),
+    ...bench.unknown.places.map(unknownPlaceRow),
     ...bench.drawer.filter(isOver).map((wheel) => overRow(bench, choice, wheel)),
+    ...unknownOver(bench).map(unknownOverRow),
   ],
   empty: 'No wheel is on record yet.',
 });
 
 const listOf = (counts: readonly number[]): string => (counts.length === 0 ? 'none' : printDrawer(counts).replaceAll('x', ' × '));
 
+/** Wheels of unknown pitch are neither drawn nor reckoned with: that is said wherever the set is summed up. */
+function unknownWords(bench: Bench): string {
+  const counts = [
+    ...bench.unknown.places.flatMap(({ unknown, item_id }) => (unknown && item_id === null ? [unknown.gear.teeth] : [])),
+    ...unknownOver(bench).flatMap(({ unknown }) => (unknown ? [unknown.gear.teeth] : [])),
+  ];
+  if (counts.length === 0) return '';
+  return ` Pitch not known yet: ${listOf(counts)}. Nothing below is reckoned with ${counts.length === 1 ? 'it' : 'them'}: identify ${counts.length === 1 ? 'it' : 'them'} first.`;
+}
+
 /** The set in a few words: what is there, what is missing, what is over. */
-export function wheelsWords({ places, drawer }: Bench): string {
+export function wheelsWords(bench: Bench): string {
+  const { places, drawer } = bench;
   const missing = places.filter(isMissing).map(({ gear }) => gear.teeth);
   const spares = drawer.filter(({ item }) => item.state === 'spare').map(({ spare }) => spare.gear.teeth);
   const there = places.length - missing.length;
-  return `${counted(drawer.length, 'gear')} in the drawer. Of ${places.length} that belong ${there} are there. Missing: ${listOf(missing)}. Spare: ${listOf(spares)}.`;
+  return `${counted(drawer.length + bench.unknown.drawer.length, 'gear')} in the drawer. Of ${places.length + bench.unknown.places.length} that belong ${there + bench.unknown.places.filter((place) => !isMissing(place)).length} are there. Missing: ${listOf(missing)}. Spare: ${listOf(spares)}.${unknownWords(bench)}`;
 }
 
 /** "8 DP, 14½° full involute". */

@@ -51,9 +51,9 @@ function rowsFor(teeth: number | null): MeasureRow[] {
     row('C', 'Depth of a space', 'Tip to bottom, with a depth gauge or the tail of the caliper.'),
     row('D', short, `${some}Jaws square to the wheel, closed on the flanks: the least of a few places.`, teeth === null ? 'over' : ''),
     row('E', long, 'The same place, one more tooth between the jaws.', teeth === null ? 'over' : ''),
-    row('F', 'Over two pins', 'In opposite spaces (odd count: as nearly as can be). A pin about 1.7 × A ÷ (teeth + 2).', 'pin'),
+    row('F', 'Over two pins', 'In opposite spaces, or nearly so. Pin about 1.7 × A ÷ (teeth + 2).', 'pin'),
     row('G', 'Centre distance', 'If it stands with its mate: from shaft to shaft, middle to middle.', 'mate’s teeth'),
-    row('H', 'Lean of a print', 'Ink the teeth, roll them along a straight edge: degrees from the axis; straight teeth 0.', 'hand'),
+    row('H', 'Lean of a print', 'Ink the teeth, roll them along a straight edge. Straight teeth: 0°.', 'hand'),
   ];
 }
 

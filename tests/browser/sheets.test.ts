@@ -31,7 +31,10 @@ describe.skipIf(!chromium)('sheets on paper', () => {
     shop = await listeningShop('own');
     story = await firstStory(shop.shops.own);
     const [one, two] = [await story.operation(22, 'rough'), await story.operation(28, 'rough')];
-    sheets = [to.partSheet(story.parts[22]), to.partSheet(story.parts[28]), to.indexSheet(one.id), to.setUpSheet([one.id, two.id])];
+    sheets = [
+      ...[to.partSheet(story.parts[22]), to.partSheet(story.parts[28]), to.indexSheet(one.id), to.setUpSheet([one.id, two.id])],
+      ...[to.partMeasuringSheet(story.parts[22]), to.itemMeasuringSheet(1), to.measuringSheet()],
+    ];
     browser = await launch(chromium);
     page = await browser.newPage();
     await page.emulateMedia({ media: 'print' });

@@ -7,14 +7,19 @@ import { sheetOf } from '../../db/made-sheet.ts';
 import { openShop } from '../../db/open.ts';
 import { type OperationLine, operationsOf } from '../../db/operations.ts';
 import { type PartLine, partByMark, partsOfSet } from '../../db/parts.ts';
+import { readingsOf } from '../../db/readings.ts';
 import { changesSince, figureWords, replan } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
 import { setsOfProject } from '../../db/sets.ts';
 import { shopNow } from '../../db/shop-now.ts';
+import { READING_NAMES } from '../../db/spares/reading-names.ts';
 import { ticksOf } from '../../db/ticks.ts';
 import { readyWork, sharedSetUps } from '../../db/today.ts';
 import { arborFor } from '../../lib/cutters/arbor-fit.ts';
 import { chooseCutter } from '../../lib/cutters/choose.ts';
+import { printPitch } from '../../lib/gears/pitch.ts';
+import { identify } from '../../lib/identify/identify.ts';
+import { inches } from '../../lib/values/length.ts';
 import { fillDemo, NotEmpty } from '../../seed/demo.ts';
 import { aShop, emptyFolder, firstPage, NOW } from './bench.ts';
 
@@ -201,7 +206,31 @@ test('machines at every stage: closed, nothing missing, something missing and no
       .flat()
       .map((set) => set.missing)
       .sort(),
-  ).toEqual([0, 1, 2, 2]);
+  ).toEqual([0, 2, 2, 2]);
+});
+
+test('one wheel whose pitch nobody knows: counted and measured, and by that identified', async () => {
+  const wheel = await partMarked('S16-30T');
+  expect(wheel).toMatchObject({ stored: null, unknown: { gear: { teeth: 30, pitch: null } }, routing_id: null });
+  const readings = await readingsOf(db, { partId: wheel.id });
+  expect(readings.map(({ what, over_k }) => [what, over_k])).toEqual([
+    [READING_NAMES.jaws, null],
+    [READING_NAMES.span, 3],
+    [READING_NAMES.span, 4],
+  ]);
+  const sizes = readings.flatMap(({ shown }) => ('length' in shown ? [shown.length] : []));
+  const [outside = inches(1), three = inches(1), four = inches(1)] = sizes;
+  const found = identify([
+    {
+      teeth: 30,
+      readings: [
+        { of: 'outside', by: 'jaws', size: outside },
+        { of: 'span', over: 3, size: three },
+        { of: 'span', over: 4, size: four },
+      ],
+    },
+  ]);
+  expect(printPitch(found.pitches[0]?.known.pitch ?? { kind: 'DP', size: [1, 1] })).toBe('14 DP');
 });
 
 test('a file that holds anything is refused, and stays as it was', async () => {
