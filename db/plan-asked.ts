@@ -5,7 +5,7 @@ import type { Length } from '../lib/values/length.ts';
 import { blanksOf } from './blanks.ts';
 import type { Executor, Row } from './executor.ts';
 import { type ItemLine, itemsById } from './items.ts';
-import type { OperationLine } from './operations.ts';
+import { type OperationLine, operationsOf } from './operations.ts';
 import { type PartLine, partsById } from './parts.ts';
 import { circlesOf } from './planned.ts';
 import { readingsOf } from './readings.ts';
@@ -137,6 +137,19 @@ export async function circlesNow(
   return all.length === 0 || !anyCircle ? new Map() : circlesOf(all, shop).byMark;
 }
 
+/** The circle that a wheel in the making is divided on: the one begun on, else the one chosen together with all that are being made. */
+const circleFor = async (
+  db: Executor,
+  { wanted, lines, shop, backlash }: { wanted: WantedPart; lines: readonly OperationLine[]; shop: ShopNow; backlash: Length },
+): Promise<ChosenCircle | undefined> => circleInUse(lines, shop) ?? (await circlesNow(db, [wanted], { shop, backlash })).get(wanted.mark);
+
+/** The same for the page of its part; null while it is not being made. */
+export async function circleOfPart(db: Executor, of: PartLine, shop: ShopNow): Promise<ChosenCircle | null> {
+  if (of.routing_id === null || !of.stored) return null;
+  const [backlash, lines] = [await backlashNow(db), await operationsOf(db, of.routing_id)];
+  return (await circleFor(db, { wanted: wantedOf(of, backlash), lines, shop, backlash })) ?? null;
+}
+
 type Asking = { readonly routing: Row<'routing'>; readonly part: PartLine; readonly lines: readonly OperationLine[] };
 
 /**
@@ -148,6 +161,6 @@ export async function planAsked(db: Executor, { routing, part: of, lines }: Aski
   if (!of.stored || !blank) return null;
   const backlash = await backlashNow(db);
   const wanted = wantedOf(of, backlash);
-  const circle = circleInUse(lines, shop) ?? (await circlesNow(db, [wanted], { shop, backlash })).get(wanted.mark);
+  const circle = await circleFor(db, { wanted, lines, shop, backlash });
   return { ...blank, wanted, shop, readings: readingsOfRouting(lines), ...(circle ? { circle } : {}) };
 }

@@ -46,7 +46,7 @@ const sound = ({ wished }: Fit): PlannedOperation =>
     verdict: wished.says,
     figures: pick(wished.answer.figures, 'oldRoot', 'hub', 'newOutside', 'newRoot', 'wholeDepth', 'underTeeth', 'underTeethDepths'),
     measures: [OLD_ROOT],
-    cautions: refused(wished),
+    cautions: [...refused(wished), ...wished.answer.cautions.filter(({ about }) => about === 'oldRoot')],
     minutes: MINUTES.soundEnough,
     after: ['file-test'],
   });

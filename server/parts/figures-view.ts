@@ -5,6 +5,7 @@ import { chordalAnswer } from '../../lib/gears/chordal.sums.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { spanAnswer } from '../../lib/gears/span.sums.ts';
 import { gearBlank } from '../../lib/gears/spur.sums.ts';
+import type { ChosenCircle } from '../../lib/routing/asked.ts';
 import { chosenDividing } from '../../lib/routing/chosen-dividing.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
 import { cautionView, figureView } from '../figures.ts';
@@ -44,8 +45,8 @@ function measured(gear: Gear): Answer {
   return { figures: { ...span.figures, ...chord.figures }, cautions: [...span.cautions, ...chord.cautions] };
 }
 
-function dividing(gear: Gear, shop: ShopNow): Answer {
-  const { answer, head } = chosenDividing(gear.teeth, shop, undefined, gear.helix !== null);
+function dividing(gear: Gear, shop: ShopNow, circle: ChosenCircle | null): Answer {
+  const { answer, head } = chosenDividing(gear.teeth, shop, circle ?? undefined, gear.helix !== null);
   if (answer) return answer;
   throw new DomainError({
     given: `${gear.teeth} divisions on the ${head.name}.`,
@@ -55,8 +56,8 @@ function dividing(gear: Gear, shop: ShopNow): Answer {
   });
 }
 
-/** All figures that a wheel is cut by, in the order of the work. */
-export function wheelFigures(gear: Gear, shop: ShopNow): FigureGroup[] {
+/** All figures that a wheel is cut by, in the order of the work. circle: what its routing divides it on, if it is being made. */
+export function wheelFigures(gear: Gear, shop: ShopNow, circle: ChosenCircle | null): FigureGroup[] {
   const { cutters, arbors, convention } = shop;
   const blank = () => gearBlank(gear);
   return [
@@ -66,7 +67,7 @@ export function wheelFigures(gear: Gear, shop: ShopNow): FigureGroup[] {
       const rest = Object.keys(answer.figures).filter((key) => !BLANK_FIRST.includes(key));
       return { ...only(answer, rest), cautions: [] };
     }),
-    groupOf({ id: 'dividing', title: 'Dividing' }, () => dividing(gear, shop)),
+    groupOf({ id: 'dividing', title: 'Dividing' }, () => dividing(gear, shop, circle)),
     groupOf({ id: 'measuring', title: 'Measuring the teeth' }, () => measured(gear)),
     groupOf({ id: 'cutter', title: 'Cutter' }, () => cutterAnswer({ gear, cutters, arbors, convention })),
   ];

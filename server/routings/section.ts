@@ -135,11 +135,16 @@ const blankOf = ({ trusted }: Visit, row: Row<'routing'>): Pick<RoutingSection, 
   };
 };
 
+/** A ring on a hub is got by cutting a spare again, and made otherwise: its routing is called what it is. */
+const wayWords = ({ way }: Row<'routing'>, lines: readonly OperationLine[]): string =>
+  lines.some(({ key }) => key === 'bore-ring') ? 'ring and hub' : way;
+
 /** One routing, open or closed. back: the path that its forms come back to. */
 export async function sectionOf(visit: Visit, row: Row<'routing'>, today: Today, back: string): Promise<RoutingSection> {
   const { lines } = today;
+  const way = wayWords(row, lines);
   return {
-    title: row.closed_on === null ? `Routing: ${row.way}` : `Routing: ${row.way}, closed ${dayOf(row.closed_on)}`,
+    title: row.closed_on === null ? `Routing: ${way}` : `Routing: ${way}, closed ${dayOf(row.closed_on)}`,
     says: row.closed_on === null ? standingOf(lines) : '',
     refusal: today.refusal,
     ...blankOf(visit, row),

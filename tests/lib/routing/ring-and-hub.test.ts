@@ -51,6 +51,13 @@ test('176 °C of rise, never 158 with the 32 taken off, and 197 °C in the oven'
   expect(oven).toBe('197 °C');
 });
 
+test('a hub whose root nobody measured says so, as a spare does, until it is', () => {
+  const says = (readings?: Readings) => at(plan(readings), 'sound').cautions.map((one) => one.says);
+  expect(says().join(' ')).toContain('Not measured: worked out as');
+  const read = says({ 'sound/oldRoot': { value: { length: inches(3.806) }, from: 'measured' } });
+  expect(read.join(' ')).not.toContain('Not measured');
+});
+
 describe('the order', () => {
   const ORDER = [
     'hub-last-cuts',
