@@ -71,9 +71,8 @@ export function helicalTrains(asked: HelicalAsked): Ranked[] {
  * Throws DomainError for straight teeth and for a lead beyond the wheels' reach by far. Example: 24 teeth, 8 DP normal, 30°: d 3.4641,
  * lead 18.8496; the cutter is for 36.95 teeth.
  */
-export function helicalAnswer(asked: HelicalAsked): Answer<HelicalKey> {
+export function helicalAnswer(asked: HelicalAsked, rows: readonly Ranked[] = helicalTrains(asked)): Answer<HelicalKey> {
   const sizes = sizesOf(asked);
-  const rows = helicalTrains(asked);
   const [best] = rows;
   const chosen = chosenFor(asked);
   const job = { ...sizes, hand: asked.hand, face: asked.face, machine: asked.machine, wheels: asked.wheels };

@@ -46,9 +46,8 @@ export const leadTrains = ({ lead, machine, wheels, upTo, mounted }: LeadAsked):
  * Wheels between table screw and head for a lead, with the drift across the face, the table's angle, and which missing wheel would
  * make it exact. Throws DomainError for a lead under a fortieth of the diameter, and as trainsForLead does. Example: 12 in on a 10 in machine: 40 ÷ 48 and others, exact.
  */
-export function leadAnswer(asked: LeadAsked): Answer<LeadKey> {
+export function leadAnswer(asked: LeadAsked, rows: readonly Ranked[] = leadTrains(asked)): Answer<LeadKey> {
   checkLead(asked);
-  const rows = leadTrains(asked);
   const [best] = rows;
   const job = {
     d: toInches(asked.diameter),

@@ -1,5 +1,5 @@
 import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
-import { inches, inUnit, type Length, type LengthUnit } from '../values/length.ts';
+import { inches, inUnit, type Length, type LengthUnit, millimetres } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
 import { type Ratio, toNumber } from '../values/ratio.ts';
 import { arrangementsOf, type PlaceAsked, place, shaftsOf } from './arrangements.ts';
@@ -56,6 +56,7 @@ export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked
     says: saysOf(rows, asked),
     tables: [
       rowsTable(rows, asked),
+      ...studsTable(best, asked.unit),
       ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels, tries: { left: MOST_TRIES } })] : []),
     ],
   };
@@ -199,6 +200,28 @@ const rowsTable = (rows: readonly Ranked[], { over }: ChangeGearsAsked): AnswerT
     reachWords(row),
   ]),
 });
+
+/** What to clamp by: the stud in which slot, how far from the pivot, and how far the quadrant is swung. */
+function studsTable({ placed }: Ranked, unit: LengthUnit): AnswerTable[] {
+  if (placed === null || 'why' in placed || placed.reach.slots.length === 0) return [];
+  const { shafts, reach } = placed;
+  const swung = `${reach.swingDegrees > 0 ? '+' : ''}${printNumber(reach.swingDegrees, 1)}°`;
+  return [
+    {
+      title: `Where the studs stand, the first slot swung ${swung} from the line of the shafts`,
+      unit,
+      heads: ['stud', 'wheels', 'slot', 'from the pivot'],
+      rows: shafts
+        .slice(1, -1)
+        .map(({ name, driven, driver, idler }, n) => [
+          name,
+          idler ? `${driver}, idler` : `${driven} driven, ${driver} drives`,
+          { count: (reach.slots[n] as number) + 1 },
+          { length: millimetres(reach.radii[n] as number) },
+        ]),
+    },
+  ];
+}
 
 function arrangementsTable(train: Train, asked: PlaceAsked): AnswerTable {
   return {

@@ -19,9 +19,21 @@ export const USUAL_NEAR = 0.0005;
 export function nearestIn(wheels: readonly number[]): (target: Target) => NearRatio | null {
   const searches = ([2, 4] as const).map((wheelsInTrain) => searchIn(wheels, wheelsInTrain));
   return (target) => {
-    const [one, two] = searches.flatMap((search) => search(target).slice(0, 1));
+    const [one, two] = searches.flatMap((search) => search(target, 1, 1).slice(0, 1));
     return one && two && compareNearness(two.ratio, one.ratio, target) < 0 ? two : (one ?? null);
   };
+}
+
+/** What is found for each of a list, like targets worked once. */
+export function onceEach<T>(list: readonly Wanted[], screw: Ratio, find: (target: Target) => T): T[] {
+  const found = new Map<string, { readonly value: T }>();
+  return list.map((wanted) => {
+    const target = trainFor(wanted, screw);
+    const key = `${target.num}/${target.den}`;
+    const one = found.get(key) ?? { value: find(target) };
+    found.set(key, one);
+    return one.value;
+  });
 }
 
 const [MOST_LINES, MOST_WHEELS] = [60, 60];
@@ -45,9 +57,9 @@ export function checkChart(list: readonly Wanted[], drawer: readonly number[]): 
 /** Every thread, feed or lead of a list: obtainable exactly, near, or lost. screw: its lead in inches with equal wheels. near: greatest error ÷ pitch. */
 export function chartOf(list: readonly Wanted[], screw: Ratio, wheels: readonly number[], near = USUAL_NEAR): ChartLine[] {
   checkChart(list, wheels);
-  const nearest = nearestIn(wheels);
-  return list.map((wanted) => {
-    const found = nearest(trainFor(wanted, screw));
+  const nearest = onceEach(list, screw, nearestIn(wheels));
+  return list.map((wanted, n) => {
+    const found = nearest[n];
     const train = found?.trains[0];
     if (!found || !train) return { wanted, state: 'lost', best: null };
     return { wanted, state: found.exact ? 'exact' : Math.abs(found.error) <= near ? 'near' : 'lost', best: { train, error: found.error } };

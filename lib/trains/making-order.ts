@@ -1,9 +1,9 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Ratio } from '../values/ratio.ts';
-import { checkChart } from './chart.ts';
+import { checkChart, onceEach } from './chart.ts';
 import { searchIn, type Train } from './nearest.ts';
 import type { Target } from './target.ts';
-import { trainFor, type Wanted } from './wanted.ts';
+import type { Wanted } from './wanted.ts';
 import { countOfEach } from './wheel-lists.ts';
 
 /** One wheel made: how many of the list are exact then. */
@@ -36,7 +36,9 @@ export function makingOrder(list: readonly Wanted[], screw: Ratio, drawer: reado
     });
   checkChart(list, drawer);
   const searches = ([2, 4] as const).map((wheelsInTrain) => searchIn([...drawer, ...missing], wheelsInTrain));
-  const needs = list.map((wanted) => ({ says: wanted.says, sets: setsFor(trainFor(wanted, screw), searches, drawer, missing) }));
+  const there = countOfEach(drawer);
+  const sets = onceEach(list, screw, (target) => setsFor(target, searches, there, missing));
+  const needs = list.map((wanted, n) => ({ says: wanted.says, sets: sets[n] as number[] }));
   const exactWith = (made: number): string[] => {
     const lowFirst = likeLowFirst(made, missing);
     return needs.filter(({ sets }) => sets.some((set) => (set & ~lowFirst) === 0)).map(({ says }) => says);
@@ -64,24 +66,23 @@ function likeLowFirst(made: number, missing: readonly number[]): number {
 function setsFor(
   target: Target,
   searches: readonly ReturnType<typeof searchIn>[],
-  drawer: readonly number[],
+  there: ReadonlyMap<number, number>,
   missing: readonly number[],
 ): number[] {
   const exact = searches.flatMap((search) => search(target).filter((one) => one.exact));
-  return [...new Set(exact.flatMap(({ trains }) => trains.flatMap((train) => needed(train, drawer, missing))))];
+  return [...new Set(exact.flatMap(({ trains }) => trains.flatMap((train) => needed(train, there, missing))))];
 }
 
-/** Which missing wheels a train needs beyond the drawer; of like missing wheels the first. */
-function needed({ drivers, driven }: Train, drawer: readonly number[], missing: readonly number[]): number[] {
-  const there = countOfEach(drawer);
+/** Which missing wheels a train needs beyond the drawer; of like missing wheels the first. there: wheels of each number in the drawer. */
+function needed({ drivers, driven }: Train, there: ReadonlyMap<number, number>, missing: readonly number[]): number[] {
+  const all = [...drivers, ...driven];
   let bits = 0;
-  for (const teeth of [...drivers, ...driven]) {
-    const left = there.get(teeth) ?? 0;
-    if (left > 0) {
-      there.set(teeth, left - 1);
-      continue;
-    }
-    const bit = missing.findIndex((one, at) => one === teeth && (bits & (1 << at)) === 0);
+  for (let at = 0; at < all.length; at++) {
+    const teeth = all[at] as number;
+    let before = 0;
+    for (let n = 0; n < at; n++) if (all[n] === teeth) before++;
+    if (before < (there.get(teeth) ?? 0)) continue;
+    const bit = missing.findIndex((one, n) => one === teeth && (bits & (1 << n)) === 0);
     if (bit < 0) return [];
     bits |= 1 << bit;
   }

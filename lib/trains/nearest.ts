@@ -47,15 +47,18 @@ type Found = { readonly ratio: Ratio; readonly pairs: Pair[]; many: number };
 export const nearestTrains = ({ wheels, target, wheelsInTrain, ratios = 1 }: NearestAsked): NearRatio[] =>
   searchIn(wheels, wheelsInTrain)(target, ratios);
 
-/** The same for many targets from one drawer, whose sides are sorted once. */
-export function searchIn(wheels: readonly number[], wheelsInTrain: WheelsInTrain): (target: Target, ratios?: number) => NearRatio[] {
+/** The same for many targets from one drawer, whose sides are sorted once. writtenOut: how many trains of each ratio are written out. */
+export function searchIn(
+  wheels: readonly number[],
+  wheelsInTrain: WheelsInTrain,
+): (target: Target, ratios?: number, writtenOut?: number) => NearRatio[] {
   checkDrawer(wheels, wheelsInTrain);
   const numbers = numbersOf(wheels);
   const perSide = (wheelsInTrain / 2) as 1 | 2 | 3;
   const sides = sidesOf(numbers, perSide);
   const there = Int32Array.from(numbers.there);
-  return (target, ratios = 1) => {
-    const found = [...gather(sides, perSide, there, numberOf(target), ratios).values()];
+  return (target, ratios = 1, writtenOut = MOST_KEPT) => {
+    const found = [...gather(sides, perSide, there, numberOf(target), ratios, writtenOut).values()];
     const written = (one: Found): NearRatio => ({
       ratio: one.ratio,
       exact: isExactly(one.ratio, target),
@@ -82,18 +85,18 @@ export function numbersOf(wheels: readonly number[]): Numbers {
 }
 
 /** The pairs of sides that may be among the nearest, by their quotient. */
-function gather(sides: Sides, perSide: number, there: Int32Array, target: number, ratios: number): Map<number, Found> {
+function gather(sides: Sides, perSide: number, there: Int32Array, target: number, ratios: number, mostKept: number): Map<number, Found> {
   const kept = nearestValues(target, ratios);
   walk(sides, perSide, there, target, Number.POSITIVE_INFINITY, true, (_driver, _driven, ratio) => kept.offer(ratio));
   const found = new Map<number, Found>();
   walk(sides, perSide, there, target, kept.limit(), false, (driver, driven, ratio) => {
-    put(found, ratio, { driver, driven }, sides);
+    put(found, ratio, { driver, driven }, sides, mostKept);
     return kept.offer(ratio);
   });
   return found;
 }
 
-function put(found: Map<number, Found>, value: number, pair: Pair, { product }: Sides): void {
+function put(found: Map<number, Found>, value: number, pair: Pair, { product }: Sides, mostKept: number): void {
   const there = found.get(value);
   if (!there) {
     const ratio = lowest(product[pair.driver] as number, product[pair.driven] as number);
@@ -101,7 +104,7 @@ function put(found: Map<number, Found>, value: number, pair: Pair, { product }: 
     return;
   }
   there.many++;
-  if (there.pairs.length < MOST_KEPT) there.pairs.push(pair);
+  if (there.pairs.length < mostKept) there.pairs.push(pair);
 }
 
 /** The nearest values offered so far, so many of them and each once; limit: how far the farthest of them lies. */

@@ -24,7 +24,7 @@ export type Quadrant = {
 
 /** Foreign collars and wheels are kept this far off. */
 export const FREE: Length = inches(0.01);
-/** How far a mesh is opened for its lash when nothing is typed: value from memory, about 0.1 mm for change wheels. */
+/** How far a mesh is opened for its lash: value from memory, about 0.1 mm for change wheels. */
 export const USUAL_OPENING: Length = inches(0.004);
 
 /** The quadrant as plain millimetres and radians for the formulas of reach. */

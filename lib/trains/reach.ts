@@ -76,11 +76,11 @@ const slotsOf = ({ studs }: StudPlaces, { fromDriver }: Plain) => {
   return { slots: inOrder.map(({ slot }) => slot), radii: inOrder.map(({ r }) => r) };
 };
 
-/** The middles from the first shaft on; about the driven shaft the picture is turned over so that the first stays at 0, 0. */
+/** The middles from the first shaft on; about the driven shaft the picture is turned half round, never mirrored, so that the first stays at 0, 0. */
 function middlesOf({ studs }: StudPlaces, { C, fromDriver }: Plain): Middle[] {
   const about = studs.map(({ r, angle }) => ({ x: r * Math.cos(angle), y: r * Math.sin(angle) }));
   if (fromDriver) return [{ x: 0, y: 0 }, ...about, { x: C, y: 0 }];
-  return [{ x: 0, y: 0 }, ...about.map(({ x, y }) => ({ x: C - x, y })).reverse(), { x: C, y: 0 }];
+  return [{ x: 0, y: 0 }, ...about.map(({ x, y }) => ({ x: C - x, y: -y })).reverse(), { x: C, y: 0 }];
 }
 
 /** Middles apart: half the sum of the pitch diameters, opened for lash. */

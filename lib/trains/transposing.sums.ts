@@ -2,10 +2,10 @@ import type { Answer, AnswerTable, Figure } from '../figure/figure.ts';
 import { printNumber } from '../values/print.ts';
 import type { Ratio } from '../values/ratio.ts';
 import { millionths, trainWords } from './change-gears.sums.ts';
-import { checkChart, nearestIn, USUAL_NEAR } from './chart.ts';
+import { checkChart, nearestIn, onceEach, USUAL_NEAR } from './chart.ts';
 import type { Train } from './nearest.ts';
 import { TRANSPOSING } from './transposing.data.ts';
-import { trainFor, type Wanted } from './wanted.ts';
+import type { Wanted } from './wanted.ts';
 
 const SEARCHED = 'derived: the nearest train of two or four wheels, by sorted products of its two sides';
 
@@ -19,8 +19,7 @@ const withAdded = (drawer: readonly number[], add: readonly number[]): number[] 
 ];
 
 function tried(says: string, wheels: readonly number[], { list, screw }: TransposingAsked): Tried {
-  const nearest = nearestIn(wheels);
-  const found = list.map((wanted) => nearest(trainFor(wanted, screw)));
+  const found = onceEach(list, screw, nearestIn(wheels));
   return { says, errors: found.map((one) => one?.error ?? null), trains: found.map((one) => one?.trains[0] ?? null) };
 }
 

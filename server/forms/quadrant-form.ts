@@ -40,7 +40,7 @@ const listOrNone =
 const slotsField: Field<readonly Slot[] | null> = {
   ...readField({
     label: 'Slots',
-    hint: 'Nearest to farthest stud from the pivot: 1.4 to 5.5; 1.8 to 4.7 at 50',
+    hint: 'Nearest to farthest stud from the pivot, and the angle from the first slot, plus = anticlockwise: 1.4 to 5.5; 1.8 to 4.7 at 50',
     unit: 'in',
     read: listOrNone((text) => readList(text, 'the slots', readSlot, /[;\n]/)),
   }),
@@ -57,7 +57,7 @@ function readSwing(text: string): Read<readonly [Angle, Angle]> {
 const swingField: Field<readonly [Angle, Angle] | null> = {
   ...readField({
     label: 'Swing of the first slot',
-    hint: 'From the line of the two shafts, as -70 to 60',
+    hint: 'From the line of the two shafts, plus = anticlockwise as you face the wheels: -70 to 60',
     unit: '°',
     read: listOrNone(readSwing),
   }),
@@ -75,6 +75,17 @@ const turns = choiceField<Turns>({
 /** Not said: either way will do. */
 const turnsField: Field<Turns> = { ...turns, optional: true, read: (text) => (text === '' ? read('either') : turns.read(text)) };
 
+type Pivot = Quadrant['pivot'];
+const pivot = choiceField<Pivot>({
+  label: 'The quadrant swings about',
+  choices: [
+    ['driven', 'the shaft that is driven'],
+    ['driver', 'the shaft that drives'],
+  ],
+});
+/** Not said: about the screw, as on most lathes. */
+const pivotField: Field<Pivot> = { ...pivot, optional: true, read: (text) => (text === '' ? read('driven') : pivot.read(text)) };
+
 type QuadrantTyped = {
   readonly between: TypedLength | null;
   readonly slots: readonly Slot[] | null;
@@ -84,6 +95,7 @@ type QuadrantTyped = {
   readonly abreast: number | null;
   readonly wheelPitch: Pitch | null;
   readonly lastTurns: Turns;
+  readonly pivot: Pivot;
 };
 
 const WIDE_OPEN = inches(100);
@@ -97,7 +109,7 @@ export function quadrantOf(typed: QuadrantTyped, ends: PlaceAsked['ends']): Omit
   const collar = typed.collar?.length ?? USUAL_COLLAR;
   const quadrant: Quadrant = {
     between: between.length,
-    pivot: 'driven',
+    pivot: typed.pivot,
     slots,
     swing: typed.swing ?? [degrees(-90), degrees(90)],
     stud: collar,
@@ -122,6 +134,7 @@ function halfTyped({ between, slots, wheelPitch }: QuadrantTyped): DomainError {
 /** A quadrant as measured once for a machine; every box may stay empty until it has been. */
 export const QUADRANT_FIELDS = {
   between: sizeIfKnown({ label: 'Between the fixed shafts', hint: 'Middle to middle', most: 60 }),
+  pivot: pivotField,
   slots: slotsField,
   swing: swingField,
   collar: sizeIfKnown({ label: 'Collars of the studs, diameter', most: 10 }),
@@ -132,12 +145,25 @@ export const QUADRANT_FIELDS = {
 };
 export const QUADRANT_NAMES = Object.keys(QUADRANT_FIELDS);
 
-export const NO_QUADRANT = { between: '', slots: '', swing: '', collar: '', widest: '', abreast: '', wheelPitch: '', lastTurns: 'either' };
+/** These say something even where nothing was measured. */
+const CHOICES = ['lastTurns', 'pivot'];
+
+export const NO_QUADRANT = {
+  between: '',
+  pivot: 'driven',
+  slots: '',
+  swing: '',
+  collar: '',
+  widest: '',
+  abreast: '',
+  wheelPitch: '',
+  lastTurns: 'either',
+};
 
 /** As kept with a machine: the boxes as they were typed; nothing where none of them was. */
 export function quadrantText(typed: Typed): string {
-  const full = QUADRANT_NAMES.filter((name) => name !== 'lastTurns' && (typed[name] ?? '') !== '');
-  return full.length === 0 ? '{}' : JSON.stringify(Object.fromEntries([...full, 'lastTurns'].map((name) => [name, typed[name] ?? ''])));
+  const full = QUADRANT_NAMES.filter((name) => !CHOICES.includes(name) && (typed[name] ?? '') !== '');
+  return full.length === 0 ? '{}' : JSON.stringify(Object.fromEntries([...full, ...CHOICES].map((name) => [name, typed[name] ?? ''])));
 }
 
 export const typedOfQuadrant = (kept: string): Typed => ({ ...NO_QUADRANT, ...(JSON.parse(kept) as Typed) });

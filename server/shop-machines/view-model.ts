@@ -140,10 +140,11 @@ function quadrantWords({ row }: MachineLine): FigureView[] {
 }
 
 function wheelsLink({ row }: MachineLine): LinkView | null {
-  const typed = Object.entries(typedOfQuadrant(row.quadrant)).filter(([, text]) => text !== '');
-  if (typed.length < 2) return null;
+  const typed = typedOfQuadrant(row.quadrant);
+  if (!typed['between']) return null;
+  const full = Object.entries(typed).filter(([, text]) => text !== '');
   const given = { thread: '8 TPI', screw: '8 TPI', drawer: '20-80 step 5', upTo: '4', over: '1' };
-  return { says: 'Change wheels on its quadrant', href: to.sum('change-gears', { ...given, ...Object.fromEntries(typed) }) };
+  return { says: 'Change wheels on its quadrant', href: to.sum('change-gears', { ...given, ...Object.fromEntries(full) }) };
 }
 
 function figuresOf(line: MachineLine, form: LengthForm | null): FigureView[] {

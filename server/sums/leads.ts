@@ -1,8 +1,10 @@
+import { remembered } from '../../db/remembered.ts';
 import type { Hand } from '../../lib/gears/gear.ts';
 import { camAnswer, type Lobe } from '../../lib/leads/cam.sums.ts';
-import { helicalAnswer, helicalTrains } from '../../lib/leads/helical.sums.ts';
-import { leadAnswer, leadTrains } from '../../lib/leads/lead.sums.ts';
+import { type HelicalAsked, helicalAnswer, helicalTrains } from '../../lib/leads/helical.sums.ts';
+import { type LeadAsked, leadAnswer, leadTrains } from '../../lib/leads/lead.sums.ts';
 import type { Drive, LeadMachine } from '../../lib/leads/lead-trains.ts';
+import type { Ranked } from '../../lib/trains/best-trains.ts';
 import { toDegrees } from '../../lib/values/angle.ts';
 import type { Ratio } from '../../lib/values/ratio.ts';
 import { exactNumber, quoted, type Read, read, unread } from '../../lib/values/read.ts';
@@ -93,6 +95,10 @@ const helicalOf = (given: ValuesOf<typeof HELICAL_ASKS>) => ({
   ...(given.mounted ? { mounted: given.mounted } : {}),
 });
 
+const keptHelical = remembered<readonly Ranked[]>();
+/** Searched once for the figures and the picture. */
+const helicalRows = (asked: HelicalAsked): readonly Ranked[] => keptHelical(JSON.stringify(asked), () => helicalTrains(asked));
+
 const helicalSum = sum({
   path: 'helical-milling',
   title: 'Milling helical teeth',
@@ -119,8 +125,8 @@ const helicalSum = sum({
   },
   about: ABOUT,
   parts: [{ legend: 'More, if known', asks: ['cutters', 'missing', 'mate', 'mounted'], folded: true }],
-  work: (given) => helicalAnswer(helicalOf(given)),
-  draw: (given) => drawRanked(helicalTrains(helicalOf(given))[0], 1.5, ENDS),
+  work: (given) => helicalAnswer(helicalOf(given), helicalRows(helicalOf(given))),
+  draw: (given) => drawRanked(helicalRows(helicalOf(given))[0], 1.5, ENDS),
 });
 
 const LEAD_ASKS = {
@@ -147,6 +153,10 @@ const leadOf = (given: ValuesOf<typeof LEAD_ASKS>) => ({
   ...(given.mounted ? { mounted: given.mounted } : {}),
 });
 
+const keptLeads = remembered<readonly Ranked[]>();
+/** As above. */
+const leadRows = (asked: LeadAsked): readonly Ranked[] => keptLeads(JSON.stringify(asked), () => leadTrains(asked));
+
 const leadSum = sum({
   path: 'wheels-for-a-lead',
   title: 'Wheels for a lead',
@@ -169,8 +179,8 @@ const leadSum = sum({
   },
   about: ABOUT,
   parts: [{ legend: 'More, if known', asks: ['missing', 'mounted'], folded: true }],
-  work: (given) => leadAnswer(leadOf(given)),
-  draw: (given) => drawRanked(leadTrains(leadOf(given))[0], 1.5, ENDS),
+  work: (given) => leadAnswer(leadOf(given), leadRows(leadOf(given))),
+  draw: (given) => drawRanked(leadRows(leadOf(given))[0], 1.5, ENDS),
 });
 
 const LOBE_HOW = 'Type each lobe as its rise and the hundredths of a turn: 2.443 in 29; 2.493 in 47.';

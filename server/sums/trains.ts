@@ -7,8 +7,11 @@ import { arrangementsOf, shaftsOf } from '../../lib/trains/arrangements.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
 import { type ChangeGearsAsked, changeGears, changeGearsAnswer, toSet, trainWords } from '../../lib/trains/change-gears.sums.ts';
 import { chartAnswer } from '../../lib/trains/chart.sums.ts';
+import type { Quadrant } from '../../lib/trains/quadrant.ts';
+import { slotLines } from '../../lib/trains/slot-lines.ts';
 import { type Target, targetOf } from '../../lib/trains/target.ts';
 import { transposingAnswer } from '../../lib/trains/transposing.sums.ts';
+import { toMm } from '../../lib/values/length.ts';
 import { exactNumber, quoted, type Read, read, unread } from '../../lib/values/read.ts';
 import { choiceField, countField, numberField, optional, readField } from '../forms/field.ts';
 import { NO_QUADRANT, QUADRANT_FIELDS, quadrantOf } from '../forms/quadrant-form.ts';
@@ -41,13 +44,19 @@ const upToField = choiceField({
 const ENDS = { first: 'spindle', last: 'screw' };
 
 /** A train as set up, or in a row where no quadrant is known. */
-export function drawRanked(row: Ranked | undefined, moduleMm: number, ends: { first: string; last: string }): Drawing | null {
+export function drawRanked(
+  row: Ranked | undefined,
+  moduleMm: number,
+  ends: { first: string; last: string },
+  quadrant?: Quadrant,
+): Drawing | null {
   if (!row) return null;
   const title = `Train ${trainWords(row.train)}`;
   if (row.placed && 'shafts' in row.placed) {
     const { shafts, reach } = row.placed;
     const wheels = wheelsOnShafts(shafts, { moduleMm, at: reach.at.map(({ x, y }) => [x, y] as const), planes: reach.planes });
-    return trainDrawing(wheels, { title, moduleMm, toScale: true });
+    const shown = quadrant ? { slots: slotLines(quadrant, reach), collarMm: toMm(quadrant.collar) } : {};
+    return trainDrawing(wheels, { title, moduleMm, toScale: true, ...shown });
   }
   const [arrangement] = arrangementsOf(row.train);
   return arrangement ? trainDrawing(wheelsOnShafts(shaftsOf(arrangement, [], ends), { moduleMm }), { title, moduleMm }) : null;
@@ -105,10 +114,11 @@ const changeGearsSum = sum({
     ...NO_QUADRANT,
   },
   about: ABOUT,
-  parts: [{ legend: 'Quadrant', asks: ['between', 'slots', 'swing', 'collar', 'widest', 'abreast', 'wheelPitch', 'lastTurns'] }],
+  parts: [{ legend: 'Quadrant', asks: ['between', 'pivot', 'slots', 'swing', 'collar', 'widest', 'abreast', 'wheelPitch', 'lastTurns'] }],
   work: (given) => changeGearsAnswer(askedOf(given), rowsFor(given)),
   draw: (given) => {
-    return drawRanked(toSet(rowsFor(given)), askedOf(given).quadrant?.sizes.moduleMm ?? 1.5, ENDS);
+    const { quadrant } = askedOf(given);
+    return drawRanked(toSet(rowsFor(given)), quadrant?.sizes.moduleMm ?? 1.5, ENDS, quadrant?.quadrant);
   },
 });
 
@@ -151,13 +161,23 @@ const transposingSum = sum({
   work: transposingAnswer,
 });
 
+/** A decimal of more figures than a plain number holds, such as a root: kept whole. Null for what is shorter, nothing, or beyond a million. */
+function longDecimal(text: string): Target | null {
+  const [, whole = '', part = ''] = /^(\d{0,6})[.,](\d{10,40})$/.exec(text) ?? [];
+  const num = BigInt(`${whole}${part}`);
+  const target = { num, den: 10n ** BigInt(part.length), holdsPi: false };
+  return num > 0n && num * 1_000_000n >= target.den ? target : null;
+}
+
 /** A ratio as typed: 1.27, 127/100, pi/4, 3 pi, 10 pi/12. */
 function readRatio(text: string): Read<Target> {
   const HOW = 'Type 1.27, 127/100, 3 pi or pi/4.';
   const tidy = text.trim().replace(/π/g, 'pi');
+  const long = longDecimal(tidy);
+  if (long) return read(long);
   const found = /^(.*?)\s*[×*]?\s*pi\s*(?:\/\s*(\d{1,9}))?$/i.exec(tidy);
   const number = exactNumber(found ? (found[1] === '' ? '1' : (found[1] ?? '')) : tidy);
-  if (!number || number[0] <= 0) return unread(`${quoted(text)} is no ratio above nothing. ${HOW}`);
+  if (!number || number[0] <= 0) return unread(`${quoted(text)} could not be read as a ratio above nothing. ${HOW}`);
   if (number[0] / number[1] > 1e6 || number[1] / number[0] > 1e6) return unread(`${quoted(text)} is beyond any train of wheels. ${HOW}`);
   const below = Number(found?.[2] ?? 1);
   if (below === 0) return unread(`${quoted(text)} divides by nothing. ${HOW}`);

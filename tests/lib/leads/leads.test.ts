@@ -8,6 +8,7 @@ import { leadAnswer } from '../../../lib/leads/lead.sums.ts';
 import { nearerWith, targetForLead } from '../../../lib/leads/lead-trains.ts';
 import { screwCuttingAnswer } from '../../../lib/leads/screw-cutting.sums.ts';
 import { dialUse, startShift, threadsToMatch } from '../../../lib/leads/thread-dial.formulas.ts';
+import type { Cutter } from '../../../lib/tooling/tooling.ts';
 import { nearestTrains } from '../../../lib/trains/nearest.ts';
 import { compareNearness } from '../../../lib/trains/target.ts';
 import { degrees } from '../../../lib/values/angle.ts';
@@ -46,6 +47,34 @@ describe('helicalAnswer', () => {
     expect(number(figures.lead.value)).toBeCloseTo(24 * (Math.PI / 8) * 2, 9);
     expect(number(figures.virtual.value)).toBeCloseTo(24 / Math.cos(Math.PI / 6) ** 3, 9);
     expect(figures.virtual.note).toContain('No. 3');
+  });
+
+  it('names the cutter of the drawer by the virtual count, 36.95 for 24 teeth at 30°, not by the count itself', () => {
+    const cutter = (id: number, number: string, teethFrom: number, teethTo: number): Cutter => ({
+      kind: 'cutter',
+      id,
+      name: `No. ${number}, 8 DP`,
+      here: true,
+      pitch: { kind: 'DP', size: [8, 1] },
+      angle: degrees(14.5),
+      number,
+      teethFrom,
+      teethTo,
+      hole: null,
+      diameter: null,
+      width: null,
+      stampedDepth: null,
+      steel: 'high-speed',
+      exactFor: null,
+      sharp: true,
+    });
+    const drawer = [cutter(1, '4', 26, 34), cutter(2, '5', 21, 25), cutter(3, '3', 35, 54)];
+    const named = (cutters: readonly Cutter[]) => helicalAnswer({ ...ASKED, cutters }).figures.cutter;
+    expect(named(drawer).value).toEqual({ words: 'No. 3, 8 DP' });
+    // With no No. 3 none is right: what the plain count would take is never offered as right.
+    const without = named(drawer.slice(0, 2));
+    expect((without.value as { words: string }).words).not.toBe('No. 5, 8 DP');
+    expect((without.value as { words: string }).words).toMatch(/none/);
   });
 
   it('drifts across the face as a helix walked in a thousand steps does', () => {

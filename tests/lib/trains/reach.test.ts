@@ -4,6 +4,7 @@ import { DomainError } from '../../../lib/figure/domain-error.ts';
 import { arrangementsOf, place, shaftsOf } from '../../../lib/trains/arrangements.ts';
 import type { Quadrant } from '../../../lib/trains/quadrant.ts';
 import { reachOf } from '../../../lib/trains/reach.ts';
+import { slotLines } from '../../../lib/trains/slot-lines.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches, millimetres } from '../../../lib/values/length.ts';
 
@@ -178,6 +179,37 @@ describe('place', () => {
       expect(() => arrangement && place(arrangement, { ...ask([40, 60]), quadrant: { ...QUADRANT, ...change } })).toThrow(DomainError);
   });
 });
+
+describe('slotLines', () => {
+  it('runs through every stud of the train, whichever shaft the quadrant swings about, and keeps anticlockwise as it is', () => {
+    for (const pivot of ['driver', 'driven'] as const)
+      for (const train of [
+        { drivers: [30, 63], driven: [50, 80] },
+        { drivers: [45], driven: [50] },
+      ])
+        for (const arrangement of arrangementsOf(train)) {
+          const quadrant = { ...QUADRANT, pivot };
+          const found = place(arrangement, { ...ask([30, 63, 50, 80, 45, 60, 70]), quadrant });
+          if ('why' in found) continue;
+          const lines = slotLines(quadrant, found.reach);
+          for (const [n, slot] of found.reach.slots.entries()) {
+            const [line, stud] = [lines[slot], found.reach.at[n + 1]];
+            if (!line || !stud) throw new Error('no such slot');
+            const along = (p: readonly [number, number]): number => Math.hypot(p[0] - stud.x, p[1] - stud.y);
+            expect(along(line.from) + along(line.to)).toBeCloseTo(lengthOf(line), 6);
+          }
+          // The second slot lies 50° anticlockwise of the first, as seen from the pivot.
+          const at = ({ from, to }: { from: readonly [number, number]; to: readonly [number, number] }): number =>
+            Math.atan2(to[1] - from[1], to[0] - from[0]);
+          const [first, second] = lines.map(at) as [number, number];
+          expect(Math.cos(second - first - (50 * Math.PI) / 180)).toBeCloseTo(1, 9);
+        }
+  });
+});
+
+/** Length of a line. */
+const lengthOf = ({ from, to }: { from: readonly [number, number]; to: readonly [number, number] }): number =>
+  Math.hypot(to[0] - from[0], to[1] - from[1]);
 
 describe('arrangementsOf', () => {
   it('gives each order once: 36 for six wheels, fewer with like ones', () => {
