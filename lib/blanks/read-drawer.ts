@@ -50,13 +50,19 @@ function readPiece(text: string): Piece {
     : { counts: counts.flatMap((teeth) => Array.from({ length: times }, () => teeth)) };
 }
 
-/** Reads a drawer as people write it: 19x2, 22, 25-31 odd, 34, 46×2. Commas, semicolons or lines between. */
+const ONLY_COUNTS = /^\d+(?:[x×*]\d+)?(?: \d+(?:[x×*]\d+)?)+$/i;
+
+/** Plain counts are told apart by blanks too: 19 22 31x2. */
+const apart = (piece: string): readonly string[] => (ONLY_COUNTS.test(piece) ? piece.split(' ') : [piece]);
+
+/** Reads a drawer as people write it: 19x2, 22, 25-31 odd, 34, 46×2. Commas, semicolons or lines between; between plain counts blanks will do. */
 export function readDrawer(text: string): ReadDrawer {
   const pieces = text
     .slice(0, 20_000)
     .split(/[,;\n]/)
     .map((piece) => piece.trim().replace(/\s+/g, ' '))
     .filter((piece) => piece !== '')
+    .flatMap(apart)
     .map(readPiece);
   const counts = pieces.flatMap((piece) => ('counts' in piece ? piece.counts : [])).sort((a, b) => a - b);
   const problems = pieces.flatMap((piece) => ('problem' in piece ? [piece.problem] : []));

@@ -94,7 +94,13 @@ export const wordsField = <T extends string>(asked: Asked & { readonly words: re
   choiceField({ ...asked, choices: asked.words.map((word) => [word, word] as const) });
 
 /** A box that is ticked or not; an unticked one is not sent at all. */
-export const tickField = (asked: Asked): Field<boolean> => field(asked, 'tick', (text) => read(text === 'yes'), { optional: true });
+export const tickField = (asked: Asked): Field<boolean> =>
+  field(
+    asked,
+    'tick',
+    (text) => (['yes', ''].includes(text.trim()) ? read(text.trim() === 'yes') : unread(`${quoted(text)} is neither a tick nor none.`)),
+    { optional: true },
+  );
 
 /** Any field read by a function of its own, such as a pitch or a drawer. */
 export const readField = <T>(asked: Asked & { readonly unit?: string; readonly read: (text: string) => Read<T> }): Field<T> =>

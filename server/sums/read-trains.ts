@@ -22,7 +22,8 @@ function readScrew(text: string): Read<Ratio> {
 /** The lead of a screw, or what equal wheels cut, in inches. */
 export const screwField = (asked: Asked): Field<Ratio> => readField({ ...asked, read: readScrew });
 
-const MOST_LETTERS = 2000;
+/** So many that a drawer far too large is told so in wheels, not in letters. */
+const MOST_LETTERS = 10_000;
 
 function readWheels(text: string): Read<readonly number[]> {
   if (text.length > MOST_LETTERS) return unread(`${text.length} letters are too many for a drawer: at most ${MOST_LETTERS}.`);

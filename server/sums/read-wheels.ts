@@ -3,14 +3,16 @@ import { quoted, type Read, read, unread } from '../../lib/values/read.ts';
 import { type Field, readField } from '../forms/field.ts';
 
 const MOST_WHEELS = 60;
-const MOST_LETTERS = 1000;
+/** So many that a drawer far too large is told so in wheels, not in letters. */
+const MOST_LETTERS = 10_000;
 
 /** A drawer as people write it, held to what a sum can count. */
 function readWheels(text: string): Read<readonly number[]> {
   if (text.length > MOST_LETTERS) return unread(`${text.length} letters are too many for a drawer: at most ${MOST_LETTERS}.`);
   const { counts, problems } = readDrawer(text);
   if (problems.length > 0) return unread(problems.slice(0, 3).join(' '));
-  if (counts.length > MOST_WHEELS) return unread(`${counts.length} wheels: at most ${MOST_WHEELS} can be counted at once.`);
+  if (counts.length > MOST_WHEELS)
+    return unread(`${counts.length} wheels: at most ${MOST_WHEELS} can be counted at once. Leave out those that are of no use here.`);
   return read(counts);
 }
 
@@ -44,10 +46,8 @@ export const recutsField = (asked: { readonly label: string; readonly hint: stri
   ...readField({
     ...asked,
     read: (text) => {
-      const pieces = text
-        .slice(0, MOST_LETTERS)
-        .split(/[,;\n]/)
-        .filter((piece) => piece.trim() !== '');
+      if (text.length > MOST_LETTERS) return unread(`${text.length} letters are too many: at most ${MOST_LETTERS}.`);
+      const pieces = text.split(/[,;\n]/).filter((piece) => piece.trim() !== '');
       if (pieces.length > MOST_RECUTS) return unread(`${pieces.length} are too many: at most ${MOST_RECUTS}.`);
       const each = pieces.map(readRecut);
       const wrong = each.find((one) => !one.ok);

@@ -11,6 +11,7 @@ describe('a drawer as people write it', () => {
     ['19×2\n2x22', [19, 19, 22, 22]],
     ['24-30 odd x2', [25, 25, 27, 27, 29, 29]],
     ['30 to 32', [30, 31, 32]],
+    ['19 19 22 31x2, 34', [19, 19, 22, 31, 31, 34]],
     ['', []],
   ])('%s', (text, counts) => {
     expect(readDrawer(text)).toEqual({ counts, problems: [] });
@@ -28,6 +29,7 @@ describe('a drawer as people write it', () => {
     ['20-120 x20', 'at most 300'],
     ['<script>, 19', '“<script>” could not be read'],
     ['-5', 'could not be read'],
+    ['22 25 odd', 'could not be read'],
     ['1e9', 'could not be read'],
   ])('%s: a problem in words', (text, says) => {
     expect(readDrawer(text).problems.join(' ')).toContain(says);
