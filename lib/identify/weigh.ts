@@ -28,21 +28,30 @@ export function inQuestion({ teeth, readings }: PlainWheel): readonly Candidate[
   return BY_OFTEN.filter(({ m }) => hints.some((hint) => m > hint * FINER * lean && m < hint * COARSER));
 }
 
-/** Readings on the flanks, which wear reaches, and the rest. */
-type Parted = { readonly flanks: readonly Plain[]; readonly body: readonly Plain[]; readonly most: number };
+/** Readings on the flanks, which wear reaches, and the rest. wearsOf: the wears to be tried at a module, fine enough for the finest reading on the flanks. */
+type Parted = {
+  readonly flanks: readonly Plain[];
+  readonly body: readonly Plain[];
+  readonly most: number;
+  readonly wearsOf: (m: number) => Wears;
+};
 
 function parted({ readings }: PlainWheel): Parted {
   const flanks = readings.filter(({ of }) => of === 'span' || of === 'over pins');
   const body = readings.filter(({ of }) => of !== 'span' && of !== 'over pins');
-  return { flanks, body, most: mostOfFlanks(flanks.map(({ error }) => error)) };
+  return { flanks, body, most: mostOfFlanks(flanks.map(({ error }) => error)), wearsOf: wearsFor(flanks) };
 }
 
-/** The wears to be tried on a candidate, fine enough for the finest reading on the flanks. */
-const wearsOf = ({ m }: Candidate, { flanks }: Parted): Wears =>
-  wears(
-    m,
-    flanks.reduce((least, { error }) => Math.min(least, error), m),
-  );
+/** All candidates of one pitch wear alike: theirs are worked once. */
+function wearsFor(flanks: readonly Plain[]): (m: number) => Wears {
+  const least = flanks.reduce((finest, { error }) => Math.min(finest, error), Infinity);
+  const known = new Map<number, Wears>();
+  return (m) => {
+    const tried = known.get(m) ?? wears(m, Math.min(least, m));
+    known.set(m, tried);
+    return tried;
+  };
+}
 
 /** How likely a wheel's readings are in one stance of a candidate, and what is gone of it then; null when they cannot reach the floor. */
 function standing(candidate: Candidate, parts: Parted, stance: Stance, tried: Wears, floor: number): Evidence | null {
@@ -64,7 +73,7 @@ const SEEN = 1e-9;
 /** How likely the readings are under one candidate. best: the likeliest so far, often as it is met. */
 function likelyOf(candidate: Candidate, wheel: PlainWheel, parts: Parted, best: number, steps: HelixSteps): number {
   let sum = 0;
-  const tried = wearsOf(candidate, parts);
+  const tried = parts.wearsOf(candidate.m);
   for (const stance of stances(candidate, wheel.teeth, wheel.readings, steps)) {
     const one = standing(candidate, parts, stance, tried, (SEEN * best) / (candidate.often * stance.often));
     if (one) sum += stance.often * one.likely;
@@ -115,7 +124,7 @@ export function weigh(wheel: PlainWheel, candidates: readonly Candidate[]): Weig
 /** The stance in which a candidate fits a wheel best. */
 export function bestFit(candidate: Candidate, wheel: PlainWheel): Fit {
   const parts = parted(wheel);
-  const tried = wearsOf(candidate, parts);
+  const tried = parts.wearsOf(candidate.m);
   let best: { fit: Fit; likely: number } | null = null;
   for (const stance of stances(candidate, wheel.teeth, wheel.readings)) {
     const one = standing(candidate, parts, stance, tried, best ? best.likely / stance.often : 0);
