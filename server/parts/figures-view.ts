@@ -8,15 +8,23 @@ import { gearBlank } from '../../lib/gears/spur.sums.ts';
 import type { ChosenCircle } from '../../lib/routing/asked.ts';
 import { chosenDividing } from '../../lib/routing/chosen-dividing.ts';
 import type { ShopNow } from '../../lib/routing/shop-now.ts';
-import { cautionView, figureView } from '../figures.ts';
+import { answerView, cautionView, figureView } from '../figures.ts';
+import type { TableView } from '../page.ts';
 import type { FigureGroup } from './view-model.ts';
 
 type Named = Pick<FigureGroup, 'id' | 'title'> & { readonly folded?: boolean };
 
+/** Several answers stand on one page: the rows of each are named by their group. */
+const within = (group: string, { rows, ...table }: TableView): TableView => ({
+  ...table,
+  rows: rows.map((row) => ({ ...row, id: `${group}-${row.id}` })),
+});
+
 /** An answer as a group of the page; where sizes make no sense together, why, in words. */
 function groupOf({ id, title, folded = false }: Named, work: () => Answer): FigureGroup {
   try {
-    const { figures, cautions, says = '' } = work();
+    const answer = work();
+    const { figures, cautions, says = '' } = answer;
     return {
       id,
       title,
@@ -24,6 +32,7 @@ function groupOf({ id, title, folded = false }: Named, work: () => Answer): Figu
       folded,
       figures: Object.entries<Figure>(figures).map(([key, figure]) => figureView(key, figure)),
       cautions: cautions.map(cautionView),
+      tables: answerView(answer).tables.map((table) => within(id, table)),
     };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;

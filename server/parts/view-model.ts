@@ -10,6 +10,8 @@ export type FigureGroup = {
   readonly figures: readonly FigureView[];
   readonly cautions: readonly CautionView[];
   readonly folded: boolean;
+  /** What else was weighed: every circle that serves, every cutter in the drawer and why not. Folded behind the figures. */
+  readonly tables?: readonly TableView[];
 };
 
 export interface PartViews {
@@ -40,5 +42,6 @@ export interface PartViews {
     buttons: readonly ButtonView[];
     links: readonly LinkView[];
   };
+  'parts/readings': { identify: IdentifyView };
   'parts/form': Page & { says: string; links: readonly LinkView[]; form: FormView };
 }
