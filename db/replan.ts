@@ -104,8 +104,7 @@ const dropped = (line: Planned): Changed => ({
   ...{ name: 'no longer wanted', was: line.title, now: '' },
 });
 
-/** Everything that lib says otherwise than what is printed, in the order of the work. */
-export function changesSince({ lines: all, plan }: Today): Changed[] {
+function worked({ lines: all, plan }: Today): Changed[] {
   if (!plan) return [];
   const lines = all.filter(isPlanned);
   const { figures, added, removed } = whatChanged(lines.map(storedAs), plan);
@@ -117,6 +116,15 @@ export function changesSince({ lines: all, plan }: Today): Changed[] {
     ...setUps,
     ...figures.flatMap((one) => figureChange(lines, plan, one)),
   ];
+}
+
+const workedOnce = new WeakMap<Today, readonly Changed[]>();
+
+/** Everything that lib says otherwise than what is printed, in the order of the work; of one plan it is worked out once. */
+export function changesSince(today: Today): readonly Changed[] {
+  const changes = workedOnce.get(today) ?? worked(today);
+  workedOnce.set(today, changes);
+  return changes;
 }
 
 const arborsIn = (needs: readonly Need[]): Need[] => needs.filter(({ kind }) => kind === 'arbor');

@@ -28,11 +28,11 @@ function workingView(figure: Figure): WorkingView {
   };
 }
 
-/** A figure of lib as the page's partial takes it. */
-export function figureView(key: string, figure: Figure, more: Partial<FigureView> = {}): FigureView {
+type Plain = Omit<FigureView, 'key'>;
+
+function plainView(figure: Figure): Plain {
   const printed = printFigure(figure);
   return {
-    key,
     name: figure.name,
     symbol: figure.symbol,
     text: printed.text,
@@ -44,8 +44,17 @@ export function figureView(key: string, figure: Figure, more: Partial<FigureView
     revision: '',
     limits: limitsOf(figure),
     working: workingView(figure),
-    ...more,
   };
+}
+
+/** A figure never changes, so it is printed once for as long as anybody holds it. */
+const printedOnce = new WeakMap<Figure, Plain>();
+
+/** A figure of lib as the page's partial takes it. */
+export function figureView(key: string, figure: Figure, more: Partial<FigureView> = {}): FigureView {
+  const plain = printedOnce.get(figure) ?? plainView(figure);
+  printedOnce.set(figure, plain);
+  return { key, ...plain, ...more };
 }
 
 const WORDS = { danger: 'Danger', beware: 'Beware', note: 'Note' } as const;

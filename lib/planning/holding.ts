@@ -73,11 +73,11 @@ function holding([one, other]: readonly [WorkOperation, WorkOperation], states: 
 
 /**
  * Would keeping an operation back for another, so that both share one setting-up, delay anything? Asked of one operation and any of the
- * others that it could be held for; how things stand is worked out once. Throws DomainError where the other waits for it.
+ * others that it could be held for; how things stand is worked out once. asItStands: the state of all work, where it is known already. Throws DomainError where the other waits for it.
  */
-export function holdingFor({ hold, operations, ratios }: Omit<HoldAsked, 'heldFor'>): (heldFor: number) => Holding {
+export function holdingFor({ hold, operations, ratios }: Omit<HoldAsked, 'heldFor'>, asItStands?: States): (heldFor: number) => Holding {
   const all = byId(operations);
-  let states: States | null = null;
+  let states = (all.get(hold)?.heldFor ?? null) === null ? asItStands : undefined;
   return (heldFor) => {
     const pair = both(hold, heldFor, all);
     states ??= statesWithout(hold, operations);

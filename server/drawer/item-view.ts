@@ -1,6 +1,7 @@
 import type { CutInto, Promised } from '../../db/item-life.ts';
 import type { ItemLine } from '../../db/items.ts';
 import type { Reading } from '../../db/readings.ts';
+import { remembered } from '../../db/remembered.ts';
 import { spareOf } from '../../db/spares/spare-of.ts';
 import { measuredRoot } from '../../lib/blanks/measured-root.sums.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
@@ -20,7 +21,7 @@ import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
 import type { Problems, Typed } from '../forms/form.ts';
 import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
-import type { ButtonView, FormView, HiddenView, LinkView, TitleCell } from '../page.ts';
+import type { ButtonView, DrawingView, FormView, HiddenView, LinkView, TitleCell } from '../page.ts';
 import { whatGearIsIt } from '../sums/identify-link.ts';
 import type { PageData } from '../views.ts';
 import { KIND_WORDS } from './forms.ts';
@@ -68,14 +69,15 @@ function orWhyNot<T>(work: () => T): { readonly value: T | null; readonly why: s
   }
 }
 
+const keptDrawings = remembered<DrawingView>();
+
 function drawn(line: ItemLine) {
   const gear = line.stored?.gear;
   if (!gear) return null;
   const unit = unitOfPitch(gear.pitch);
   const form = { unit, places: unit === 'in' ? 3 : 2 };
-  return orWhyNot(() =>
-    drawingView(gearDrawing(gear, { form, kind: line.state === 'gone' ? 'old outline' : 'here', title: itemName(line) })),
-  ).value;
+  const as = { form, kind: line.state === 'gone' ? ('old outline' as const) : ('here' as const), title: itemName(line) };
+  return orWhyNot(() => keptDrawings(JSON.stringify([gear, as]), () => drawingView(gearDrawing(gear, as)))).value;
 }
 
 /** The few sizes that decide a blank; all of them stand on the sum's own page. */

@@ -109,13 +109,19 @@ function pairWords(mine: Mine, theirs: Mine, { states, holding }: Planning): str
   }
 }
 
-/** Whether holding one part for another delays anything, pair by pair. */
+const MOST_PAIRS = 6;
+
+/** Whether holding one part for another delays anything, pair by pair; no more are worked out than are shown. */
 function holdingWords(work: readonly WorkLine[], planning: Planning): string[] {
   const parts = byPart(work, planning.operations);
-  return parts.flatMap((mine) => parts.filter((other) => other !== mine).flatMap((theirs) => pairWords(mine, theirs, planning)));
+  const words: string[] = [];
+  for (const mine of parts)
+    for (const theirs of parts) {
+      if (words.length >= MOST_PAIRS) return words;
+      if (theirs !== mine) words.push(...pairWords(mine, theirs, planning));
+    }
+  return words;
 }
-
-const MOST_PAIRS = 6;
 
 function sharedView({ setUpId, setUp, work }: SharedLines, differing: Differing | undefined, planning: Planning): SharedView {
   return {
@@ -123,7 +129,7 @@ function sharedView({ setUpId, setUp, work }: SharedLines, differing: Differing 
     common: commonWords(differing),
     differs: differsTable(setUpId, differing),
     work: workTable(work),
-    holding: holdingWords(work, planning).slice(0, MOST_PAIRS),
+    holding: holdingWords(work, planning),
     links: [
       { says: 'Print one set-up sheet for these parts', href: to.setUpSheet(work.map((line) => line.operation_id)) },
       ...work
@@ -149,10 +155,10 @@ export type Asked = {
 };
 
 /** Each operation's once, however many it could be held for. */
-function onceEach({ operations, ratios }: Pick<Asked, 'operations' | 'ratios'>): Planning['holding'] {
+function onceEach({ operations, ratios }: Pick<Asked, 'operations' | 'ratios'>, states: Planning['states']): Planning['holding'] {
   const known = new Map<number, (heldFor: number) => Holding>();
   return (hold, partId) => {
-    const one = known.get(hold) ?? holdingFor({ hold, operations, ratios: ratios.get(partId) ?? null });
+    const one = known.get(hold) ?? holdingFor({ hold, operations, ratios: ratios.get(partId) ?? null }, states);
     known.set(hold, one);
     return one;
   };
@@ -160,11 +166,8 @@ function onceEach({ operations, ratios }: Pick<Asked, 'operations' | 'ratios'>):
 
 export function setUpsView({ shared, parts, operations, ratios }: Asked): PageData<'routings/set-ups'> {
   const differing = whatDiffers(parts);
-  const planning = {
-    operations,
-    holding: onceEach({ operations, ratios }),
-    states: new Map(statesOf(operations).map((state) => [state.id, state])),
-  };
+  const states = new Map(statesOf(operations).map((state) => [state.id, state]));
+  const planning = { operations, holding: onceEach({ operations, ratios }, states), states };
   const groups = shared.map((one) =>
     sharedView(
       one,

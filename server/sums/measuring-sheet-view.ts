@@ -1,3 +1,4 @@
+import { remembered } from '../../db/remembered.ts';
 import { measuringDrawing } from '../../lib/drawing/measuring-drawing.ts';
 import { firstSpanCount } from '../../lib/identify/first-span.ts';
 import { to } from '../addresses.ts';
@@ -57,6 +58,10 @@ function rowsFor(teeth: number | null): MeasureRow[] {
   ];
 }
 
+/** The same on every sheet: drawn for the first one. */
+const drawn = remembered<Markup>();
+const whereToMeasure = (): Markup => drawn('', () => toSvg(measuringDrawing(), { toScale: 'paper' }) as Markup);
+
 const BLANKS = [
   'Bore, and its keyway or splines',
   'Face (width of the teeth)',
@@ -74,7 +79,7 @@ export function measuringSheet({ teeth, what, mark, leadsTo, back }: SheetFor, p
     ...sheet,
     styles: [...sheet.styles, to.asset('measuring.css')],
     heading: 'What gear is this? Measuring sheet',
-    drawing: toSvg(measuringDrawing(), { toScale: 'paper' }) as Markup,
+    drawing: whereToMeasure(),
     rows: rowsFor(teeth),
     blanks: BLANKS,
     paper: leadsTo === '' ? { ...block, qr: '', address: '' } : block,
