@@ -5,6 +5,7 @@ import { depthTerm, outsideTerm, rootTerm } from './blank-sizes.ts';
 import type { Check } from './check.ts';
 import { cleanUpFrom } from './clean-up.ts';
 import { CLEAN_UP, THUMB_TEETH } from './judgements.data.ts';
+import { leastSpareTeeth } from './least-teeth.ts';
 import { type Judged, judgeSpare, type SpareAsked } from './spare-test.ts';
 import { join, lengthFigure, oneLength, type Term } from './term.ts';
 
@@ -94,10 +95,12 @@ const WEIGHT = { yes: 'note', beware: 'beware', 'measure first': 'beware', no: '
 const asCaution = ({ about, result, says }: Check): Caution => ({ name: about, says, weight: WEIGHT[result], about });
 
 /** The trade's rule of thumb, beside the figures and never instead of them. */
-function thumb({ wanted, spare }: SpareAsked): Caution[] {
+function thumb({ wanted, spare, cleanUp }: SpareAsked): Caution[] {
   if (!samePitch(wanted.pitch, spare.gear.pitch)) return [];
   const more = spare.gear.teeth - wanted.teeth;
-  const says = `Rule of thumb: ${THUMB_TEETH} teeth more of the same pitch. This spare has ${more < 0 ? `${-more} fewer` : `${more} more`}.`;
+  const least = leastSpareTeeth(wanted, cleanUp);
+  const whole = least === null ? '' : ` Worked out, it takes ${least} teeth or more.`;
+  const says = `Rule of thumb: ${THUMB_TEETH} teeth more of the same pitch. This spare has ${more < 0 ? `${-more} fewer` : `${more} more`}.${whole}`;
   return [{ name: 'Thumb', says, weight: 'note', about: 'oldRoot' }];
 }
 

@@ -1,6 +1,7 @@
 import { remembered } from '../../db/remembered.ts';
 import type { BlankChoice, Chosen } from '../../lib/blanks/choice.ts';
 import type { CleanUp } from '../../lib/blanks/clean-up.ts';
+import { leastSpareTeeth } from '../../lib/blanks/least-teeth.ts';
 import { testSpare } from '../../lib/blanks/spare-test.sums.ts';
 import { type Judged, judgeSpare } from '../../lib/blanks/spare-test.ts';
 import type { SpareWheel, Wanted } from '../../lib/blanks/spare-wheel.ts';
@@ -61,10 +62,16 @@ function heldAgainst(wanted: Wanted, spare: SpareWheel, cleanUp: CleanUp): Held 
   }
 }
 
+/** "…, which takes 27 teeth or more of its pitch": so nobody looks at the smaller ones. */
+function heldTitle({ name, gear }: Wanted, cleanUp: CleanUp): string {
+  const least = leastSpareTeeth(gear, cleanUp);
+  return `Every spare held against ${name}${least === null ? '' : `, which takes ${least} teeth or more of its pitch`}`;
+}
+
 export function sparesTable(wanted: Wanted, spares: readonly SpareWheel[], cleanUp: CleanUp): TableView {
   const inOrder = [...spares].sort((a, b) => a.gear.teeth - b.gear.teeth || a.id - b.id);
   return {
-    title: `Every spare held against ${wanted.name}`,
+    title: heldTitle(wanted, cleanUp),
     heads: heads(['Spare', 'name'], ['Verdict', 'state'], ['Why', 'words']),
     rows: inOrder.map((spare) => {
       const { state, says } = heldAgainst(wanted, spare, cleanUp);

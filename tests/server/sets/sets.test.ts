@@ -62,6 +62,9 @@ describe('story 1 on the page of its set (derived, and story)', () => {
     const for22 = rows(22);
     expect(for22).toContainEqual(['25T', 'too small', '25 teeth is too small: the old gaps would stay 0.082 in deep.']);
     expect(for22.filter(([, state]) => state === 'cleans up').map(([name]) => name)).toEqual(['31T', '34T', '46T']);
+    const titles = [22, 28].map((teeth) => textOf(sectionOf(html, `blank-${partOf(html, teeth)}`)));
+    expect(titles[0]).toContain('Every spare held against the 22, which takes 27 teeth or more of its pitch');
+    expect(titles[1]).toContain('Every spare held against the 28, which takes 33 teeth or more of its pitch');
     const for28 = rows(28);
     expect(for28.filter(([, state]) => state === 'cleans up').map(([name]) => name)).toEqual(['34T', '46T']);
     expect(for28.find(([name]) => name === '31T')?.[1]).toBe('too small');
@@ -258,7 +261,7 @@ describe('the two lines of a set', () => {
     const html = await bodyOf(set);
     expect(textOf(sectionOf(html, 'blanks'))).toContain('No spare becomes any of them yet: measure those that are large enough.');
     expect(textOf(html)).toMatch(
-      /28 teeth: measure a spare first Large enough, but not yet measured: 34T, drawer \d+; 46T, drawer \d+\. Stock/,
+      /28 teeth: measure a spare first Large enough, but not yet measured: 34T, no\. \d+; 46T, no\. \d+\. Stock/,
     );
     expect(html).not.toContain('name="choices"');
     const [, state, , , mind] = rowsOf(sectionOf(html, 'wheels')).find(([, word]) => word?.startsWith('spare')) ?? [];
