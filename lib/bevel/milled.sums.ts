@@ -140,14 +140,15 @@ function figures(work: Worked): Record<MilledKey, Figure> {
 }
 
 /** Ordinates where a milled bevel departs: what is left for the file above the pitch line of the small end. */
-function fileTable({ cones, form }: Worked): AnswerTable {
+function fileTable({ cones, form, asked }: Worked): AnswerTable {
   const m = (cones.m * (cones.Ao - cones.F)) / cones.Ao;
   const right = { N: backConeTeeth(cones.N1, cones.g1), m, a: cones.a };
   const cut = { N: form, m: cones.m, a: cones.a };
-  const [r0, c0] = [halfSpace(right, 0), halfSpace(cut, -lessDeep(cones, 'even clearance'))];
+  const sunk = lessDeep(cones, asked.bottoms);
+  const [r0, c0] = [halfSpace(right, 0), halfSpace(cut, -sunk)];
   const rows = [1, 0.5].map((share) => {
     const h = (cones.A * (cones.Ao - cones.F) * share) / cones.Ao;
-    const left = halfSpace(right, h) - r0 - (halfSpace(cut, h - lessDeep(cones, 'even clearance')) - c0);
+    const left = halfSpace(right, h) - r0 - (halfSpace(cut, h - sunk) - c0);
     return [share === 1 ? 'at the tip' : 'half way up', { length: ofUnit(left, cones.unit) }] as const;
   });
   return { title: 'Metal left on each flank of the small end, for the file', unit: cones.unit, heads: ['Where', 'Left'], rows };

@@ -4,7 +4,7 @@ import { halfSpacePoints } from '../gears/profile-outline.ts';
 import { plainFlanks } from '../gears/profile-rack.formulas.ts';
 import { groundRackSpace } from '../gears/profile-rack-cut.formulas.ts';
 import { groundRingSpace } from '../gears/profile-ring.formulas.ts';
-import { rootDiameter, type Tooth, wholeDepth } from '../gears/tooth.ts';
+import { baseDiameter, pitchDiameter, rootDiameter, type Tooth, wholeDepth } from '../gears/tooth.ts';
 
 /** What a tool is ground for: a wheel, a ring with teeth on the inside, a rack. */
 export const GROUND_FOR = ['wheel', 'ring', 'rack'] as const;
@@ -16,7 +16,7 @@ export type EdgePoint = readonly [x: number, y: number];
 const FINE = { fillet: 60, flank: 200 };
 
 /** The corner when none was typed: that of the makers' form cutters for a wheel; for ring and rack the clearance's own, (B − A)/(1 − sin a). */
-function usualFillet(tooth: Tooth, kind: GroundFor): number {
+export function usualFillet(tooth: Tooth, kind: GroundFor): number {
   if (kind === 'wheel') return formFillet(tooth);
   const { A, B, a, m } = tooth;
   const room = (((Math.PI * m) / 4 - B * Math.tan(a)) * Math.cos(a)) / (1 - Math.sin(a));
@@ -29,11 +29,22 @@ function wheelEdge(tooth: Tooth, f: number): EdgePoint[] {
   return halfSpacePoints({ ...space, top: space.top.slice(0, 1) }).map(([R, t]) => [R * Math.sin(t), R * Math.cos(t) - rr]);
 }
 
+/** A little outside the base circle: the involute has a beginning there. */
+const JUST_OUTSIDE = 1 + 1e-9;
+
+/** How far a ring's tips lie inside its base circle; nothing or less where the flank is an involute all along. */
+export const insideBase = (tooth: Tooth): number => (baseDiameter(tooth) - pitchDiameter(tooth)) / 2 + tooth.A;
+
+/** Inside the base circle a ring's flank is taken straight to the middle of the ring, as a wheel's is. */
 function ringEdge(tooth: Tooth, f: number): EdgePoint[] {
-  const flanks = { ...plainFlanks(tooth), ring: true };
-  const space = groundRingSpace(flanks, f, FINE);
+  const beyond = insideBase(tooth);
+  const A = beyond > 0 ? pitchDiameter(tooth) / 2 - (baseDiameter(tooth) / 2) * JUST_OUTSIDE : tooth.A;
+  const space = groundRingSpace({ ...plainFlanks({ ...tooth, A }), ring: true }, f, FINE);
   const root = space.root[0]?.[0] ?? 0;
-  return halfSpacePoints({ ...space, top: space.top.slice(0, 1) }).map(([R, t]) => [R * Math.sin(t), root - R * Math.cos(t)]);
+  const points = halfSpacePoints({ ...space, top: space.top.slice(0, 1) });
+  const last = points.at(-1);
+  const foot = beyond > 0 && last ? [[pitchDiameter(tooth) / 2 - tooth.A, last[1]] as const] : [];
+  return [...points, ...foot].map(([R, t]) => [R * Math.sin(t), root - R * Math.cos(t)]);
 }
 
 function rackEdge(tooth: Tooth, f: number): EdgePoint[] {

@@ -1,24 +1,26 @@
-import type { Answer, AnswerTable, Caution, Figure, Given } from '../figure/figure.ts';
-import { pitchTerm } from '../gears/givens.ts';
-import { inv } from '../gears/involute.formulas.ts';
+import { DomainError } from '../figure/domain-error.ts';
+import type { Answer, AnswerTable, Caution, Figure } from '../figure/figure.ts';
 import { baseDiameter, pitchDiameter, type Tooth, wholeDepth } from '../gears/tooth.ts';
 import { inUnit, type Length, ofUnit } from '../values/length.ts';
+import { printLength, printShort } from '../values/print.ts';
 import type { GearToCut } from './choice.ts';
-import { type EdgePoint, type GroundFor, type GroundTool, groundTool, ordinates } from './ground-space.ts';
+import { type EdgePoint, type GroundFor, type GroundTool, groundTool, insideBase, ordinates, usualFillet } from './ground-space.ts';
+import { GROUND_INVOLUTE, pitchWidth, topWidth } from './ground-widths.ts';
+import { sameSpaceUnshifted } from './shifted-space.ts';
 import { CLEARANCE, FLY_CUTTER, RAKE, SHAPER_TOOL } from './tool-cautions.ts';
-import { countGiven, sizeGiven, toolFigure, toolTooth, toothGivens } from './tool-givens.ts';
+import { sizeGiven, toolFigure, toolTooth } from './tool-givens.ts';
 
 /** step: between ordinates. fillet: corner of the tool's tip, null for the usual one. */
 export type GroundAsked = {
   readonly gear: GearToCut;
   readonly kind: GroundFor;
+  /** As a part of the module (of 1/P), away from the middle; left out, none. */
+  readonly shift?: number;
   readonly fillet: Length | null;
   readonly step: Length;
 };
 
 export type GroundFigures = 'depth' | 'pitchWidth' | 'topWidth' | 'tipWidth' | 'corner';
-
-const INVOLUTE = 'derived: the true involute, half a pitch wide at the pitch circle';
 
 const depthFigure = (tooth: Tooth): Figure =>
   toolFigure(tooth, wholeDepth(tooth), {
@@ -29,46 +31,6 @@ const depthFigure = (tooth: Tooth): Figure =>
     given: [sizeGiven('A', `addendum, ${tooth.unit}`, tooth.A, 'table'), sizeGiven('B', `dedendum, ${tooth.unit}`, tooth.B, 'table')],
     note: 'On the middle line. Where the sides leave a round blank the tool is used a little less deep: the widths end there.',
   });
-
-/** Straight across where the flanks meet the pitch circle; a rack's half pitch. */
-function pitchWidth(tooth: Tooth, { gear, kind }: GroundAsked): Figure {
-  const { given, of } = pitchTerm(gear.pitch);
-  const rack = kind === 'rack';
-  return toolFigure(tooth, rack ? (Math.PI * tooth.m) / 2 : pitchDiameter(tooth) * Math.sin(Math.PI / (2 * tooth.N)), {
-    name: rack ? 'Width at the pitch line' : 'Width where it meets the pitch circle',
-    symbol: 'wp',
-    formula: rack ? of('π ÷ 2') : `${of('N')} × sin(90° ÷ N)`,
-    source: INVOLUTE,
-    given: rack ? [given] : [given, countGiven(gear)],
-  });
-}
-
-/** Straight across where the flanks leave the blank: at the outside of a wheel, at the bore of a ring, at the face of a rack. */
-function topWidth(tooth: Tooth, { gear, kind }: GroundAsked): Figure {
-  const { given: pitch, of } = pitchTerm(gear.pitch);
-  if (kind === 'rack')
-    return toolFigure(tooth, (Math.PI * tooth.m) / 2 + 2 * tooth.A * Math.tan(tooth.a), {
-      name: 'Width at the face of the rack',
-      symbol: 'wo',
-      formula: `${of('π ÷ 2')} + 2 × A × tan(a)`,
-      source: INVOLUTE,
-      given: [pitch, ...toothGivens(gear).slice(2), sizeGiven('A', `addendum, ${tooth.unit}`, tooth.A, 'table')],
-    });
-  const [out, sign] = kind === 'ring' ? [-1, '−'] : [1, '+'];
-  const Do = pitchDiameter(tooth) + out * 2 * tooth.A;
-  const turned = inv(Math.acos(Math.min(1, baseDiameter(tooth) / Do))) - inv(tooth.a);
-  const given: readonly Given[] = [
-    ...toothGivens(gear),
-    sizeGiven('Do', kind === 'ring' ? `bore over the ring’s tips, ${tooth.unit}` : `outside diameter, ${tooth.unit}`, Do),
-  ];
-  return toolFigure(tooth, Do * Math.sin(Math.PI / (2 * tooth.N) + out * turned), {
-    name: kind === 'ring' ? 'Width at the tips of the ring' : 'Width at the outside of the wheel',
-    symbol: 'wo',
-    formula: `Do × sin(90° ÷ N ${sign} (inv(acos(${of('N')} × cos(a) ÷ Do)) − inv(a)))`,
-    source: INVOLUTE,
-    given,
-  });
-}
 
 const plain = (tooth: Tooth, size: number, name: string, symbol: string, source: string, note: string): Figure =>
   toolFigure(tooth, size, { name, symbol, formula: '', source, given: [], note });
@@ -91,12 +53,39 @@ function ordinatesTable(tooth: Tooth, rows: readonly EdgePoint[]): AnswerTable {
   };
 }
 
-const cautionsFor = (kind: GroundFor): readonly Caution[] => [kind === 'ring' ? SHAPER_TOOL : FLY_CUTTER, RAKE, CLEARANCE];
+function cautionsFor({ shaped }: Ground, { kind }: GroundAsked): readonly Caution[] {
+  const tool = kind === 'ring' ? SHAPER_TOOL : FLY_CUTTER;
+  if (kind !== 'ring' || insideBase(shaped) <= 1e-9 * shaped.m) return [tool, RAKE, CLEARANCE];
+  const { unit } = shaped;
+  const bore = printLength(ofUnit(baseDiameter(shaped), unit), { unit, places: unit === 'in' ? 4 : 3 });
+  const says = `The ring’s tips lie inside its base circle, where there is no involute: the tool is straight there, and a mate would foul them. Bore the ring over its tips to ${bore} ${unit} at least.`;
+  return [{ name: 'tips inside the base circle', says, weight: 'beware', about: 'topWidth' }, tool, RAKE, CLEARANCE];
+}
+
+/** tooth: as asked; shaped: the unshifted one of the same space; tool: its edge. */
+type Ground = { readonly tooth: Tooth; readonly shaped: Tooth; readonly tool: GroundTool };
 
 /** What the tool is, as an edge: for the picture and the files. Throws DomainError when the sizes make no tool. */
-export function groundEdge({ gear, kind, fillet }: GroundAsked): { readonly tooth: Tooth; readonly tool: GroundTool } {
+export function groundEdge({ gear, kind, fillet, shift = 0 }: GroundAsked): Ground {
   const tooth = toolTooth(gear);
-  return { tooth, tool: groundTool(tooth, kind, fillet === null ? null : inUnit(fillet, tooth.unit)) };
+  const shaped = sameSpaceUnshifted(tooth, shift * tooth.m, kind);
+  const usual = shift === 0 || kind === 'wheel' ? null : usualFillet(tooth, kind);
+  const tool = groundTool(shaped, kind, fillet === null ? usual : inUnit(fillet, tooth.unit));
+  if (kind !== 'rack') checkTeeth(shaped, tool, kind);
+  return { tooth, shaped, tool };
+}
+
+/** A space as wide as the pitch where it leaves the blank leaves no tooth between. */
+function checkTeeth(tooth: Tooth, { edge }: GroundTool, kind: GroundFor): void {
+  const [x, y] = edge.at(-1) ?? [0, 0];
+  const r = pitchDiameter(tooth) / 2;
+  if (Math.atan2(x, kind === 'ring' ? r + tooth.B - y : r - tooth.B + y) < Math.PI / tooth.N) return;
+  throw new DomainError({
+    given: `${printShort(tooth.N, 2)} teeth of this shift and addendum.`,
+    limit: 'Neighbouring spaces would run together: the teeth end in a point before the blank does.',
+    tryThis: 'Take less shift, or a shorter addendum.',
+    about: ['shift', 'teeth'],
+  });
 }
 
 const SAYS: Readonly<Record<GroundFor, string>> = {
@@ -110,7 +99,8 @@ const SAYS: Readonly<Record<GroundFor, string>> = {
  * teeth, at the virtual count. Throws DomainError when the corner does not fit or the widths would not fit a sheet.
  */
 export function groundToolAnswer(asked: GroundAsked): Answer<GroundFigures> {
-  const { tooth, tool } = groundEdge(asked);
+  const ground = groundEdge(asked);
+  const { tooth, tool } = ground;
   const rows = ordinates(tooth, tool, inUnit(asked.step, tooth.unit));
   return {
     figures: {
@@ -122,7 +112,7 @@ export function groundToolAnswer(asked: GroundAsked): Answer<GroundFigures> {
         2 * tipEnd(tool),
         'Width of the tip between its corners',
         'wt',
-        INVOLUTE,
+        GROUND_INVOLUTE,
         'Between the corners; ground flat on all but a ring’s tool.',
       ),
       corner: plain(
@@ -134,7 +124,7 @@ export function groundToolAnswer(asked: GroundAsked): Answer<GroundFigures> {
         'The corner does not touch the mate; a little less is safe.',
       ),
     },
-    cautions: cautionsFor(asked.kind),
+    cautions: cautionsFor(ground, asked),
     says: SAYS[asked.kind],
     tables: [ordinatesTable(tooth, rows)],
   };

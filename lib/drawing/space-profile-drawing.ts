@@ -1,7 +1,7 @@
 import type { EdgePoint } from '../cutters/ground-space.ts';
 import { type Length, type LengthUnit, millimetres } from '../values/length.ts';
 import { type Drawing, line, type Mark, type Point, text } from './drawing.ts';
-import { dimensionText, type Letters, lettersFor, mmPer, PHONE, type Shown } from './lettering.ts';
+import { dimensionText, type Letters, lettersFor, mmPer, PHONE } from './lettering.ts';
 
 /** edge: the right edge of the tool from its tip up, in `unit`; rows: where its widths are listed. says: what the tool is for. */
 export type ToolDrawn = {
@@ -60,12 +60,33 @@ function dimensions(tool: ToolDrawn, wide: number, low: number, { label, figure 
   ];
 }
 
-/** A tool ground to a space, drawn so many times its size, tip up, with its depth, its greatest width and a line for each listed width. */
-export function spaceProfileDrawing(tool: ToolDrawn, shown: Shown = PHONE): Drawing {
+/** Half the width and the (negative) depth of the drawn tool, in millimetres. */
+export function extentOf(tool: ToolDrawn): { readonly wide: number; readonly low: number } {
   const points = shape(tool);
-  const wide = Math.max(...points.map(([x]) => x));
-  const low = Math.min(...points.map(([, y]) => y));
-  const letters = lettersFor(shown, ({ figure }) => 2 * wide + figure * 5 + 8);
+  return { wide: Math.max(...points.map(([x]) => x)), low: Math.min(...points.map(([, y]) => y)) };
+}
+
+/** How far the dimensions stand out to the right of the tool's middle and below its tip. */
+export const reachOf = ({ wide, low }: { readonly wide: number; readonly low: number }, { figure }: Letters): Point => [
+  wide + figure * 3.4,
+  low - figure * 2,
+];
+
+/** The profile with its middle line, a line for each listed width, and its dimensions; the middle of the tip at 0. */
+export function profileMarks(tool: ToolDrawn, letters: Letters): Mark[] {
+  const { wide, low } = extentOf(tool);
+  return [
+    ...rowMarks(tool),
+    line([0, low - 2], [0, letters.label * 0.6], 'centre'),
+    outline(shape(tool)),
+    ...dimensions(tool, wide, low, letters),
+  ];
+}
+
+/** A tool ground to a space, drawn so many times its size, tip up, with its depth, its greatest width and a line for each listed width. */
+export function spaceProfileDrawing(tool: ToolDrawn): Drawing {
+  const { wide, low } = extentOf(tool);
+  const letters = lettersFor(PHONE, ({ figure }) => 2 * wide + figure * 5 + 8);
   const { label, figure } = letters;
   const [left, right] = [-wide - 4, Math.max(wide + figure * 3.4, -wide - 4 + label * 14)];
   return {
@@ -75,10 +96,7 @@ export function spaceProfileDrawing(tool: ToolDrawn, shown: Shown = PHONE): Draw
     high: [right, label * 2],
     toScale: false,
     marks: [
-      ...rowMarks(tool),
-      line([0, low - 2], [0, label * 0.6], 'centre'),
-      outline(points),
-      ...dimensions(tool, wide, low, letters),
+      ...profileMarks(tool, letters),
       text([left, label * 0.8], tool.times === 1 ? 'true size' : `${tool.times} : 1`, label, 'start'),
     ],
   };

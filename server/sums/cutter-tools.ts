@@ -7,11 +7,12 @@ import type { NumberedCutter } from '../../lib/cutters/ranges.data.ts';
 import { CONVENTIONS } from '../../lib/cutters/ranges.ts';
 import { twoDiscAnswer } from '../../lib/cutters/two-disc.sums.ts';
 import { cutterFormDrawing } from '../../lib/drawing/cutter-form-drawing.ts';
+import { groundToolSheet, SHEET_SCALES } from '../../lib/drawing/ground-tool-sheet.ts';
 import { spaceProfileDrawing, type ToolDrawn, toolOutline } from '../../lib/drawing/space-profile-drawing.ts';
 import { moduleOf, unitOfPitch } from '../../lib/gears/tooth.ts';
 import { type Angle, degrees } from '../../lib/values/angle.ts';
 import { inUnit } from '../../lib/values/length.ts';
-import { angleField, choiceField, optional } from '../forms/field.ts';
+import { angleField, choiceField, numberField, optional } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { size, sizeIfKnown } from './asks.ts';
 import { WHEEL_ABOUT, wheelAsks, wheelOf } from './gears.ts';
@@ -85,20 +86,24 @@ const groundAsks = {
   step: size({ label: 'A width every', hint: 'Along the depth', least: 0.0001, most: 1 }),
   times: choiceField({
     label: 'Printed at',
-    choices: [
-      ['1', 'true size'],
-      ['5', '5 times size'],
-      ['10', '10 times size'],
-      ['20', '20 times size'],
-    ],
+    choices: SHEET_SCALES.map((times) => [String(times), times === 1 ? 'true size' : `${times} times size`] as const),
   }),
+  profileShift: optional(
+    numberField({
+      label: 'Profile shift',
+      hint: 'Plus: away from the middle; empty: none',
+      limits: { least: -2, most: 2 },
+      unit: 'of 1/P or m',
+    }),
+  ),
 };
 
-const groundAsked = ({ kind, fillet, step, times: _, ...wheel }: ValuesOf<typeof groundAsks>): GroundAsked => ({
+const groundAsked = ({ kind, fillet, step, profileShift, times: _, ...wheel }: ValuesOf<typeof groundAsks>): GroundAsked => ({
   gear: gearOf(wheel),
   kind,
   fillet: fillet?.length ?? null,
   step: step.length,
+  shift: profileShift ?? 0,
 });
 
 const FOR: Readonly<Record<(typeof GROUND_FOR)[number], (teeth: number) => string>> = {
@@ -126,13 +131,23 @@ const groundSum = sum({
   tells:
     'When no cutter can be had: a fly cutter or shaper tool ground to one space, by widths from its tip up, as a print and as a drawing to cut from.',
   asks: groundAsks,
-  example: { teeth: '22', pitch: '8 DP', system: 'full-14.5', helix: '', kind: 'wheel', fillet: '', step: '0.010', times: '10' },
-  about: { ...WHEEL_ABOUT, corner: ['fillet'] },
-  parts: [{ legend: 'Tool', asks: ['kind', 'fillet', 'step', 'times'] }],
+  example: {
+    teeth: '22',
+    pitch: '8 DP',
+    system: 'full-14.5',
+    helix: '',
+    kind: 'wheel',
+    fillet: '',
+    step: '0.010',
+    times: '10',
+    profileShift: '',
+  },
+  about: { ...WHEEL_ABOUT, corner: ['fillet'], shift: ['profileShift'] },
+  parts: [{ legend: 'Tool', asks: ['kind', 'profileShift', 'fillet', 'step', 'times'] }],
   work: (given) => groundToolAnswer(groundAsked(given)),
   draw: (given) => spaceProfileDrawing(drawn(given)),
   dxf: (given) => toolOutline(drawn(given)),
-  paper: (given) => spaceProfileDrawing(drawn(given), 'paper'),
+  paper: (given) => groundToolSheet(drawn(given)),
 });
 
 const twoDiscSum = sum({

@@ -71,3 +71,16 @@ describe('cones that cannot be', () => {
     }
   });
 });
+
+describe('what is left for the file at the small end', () => {
+  // Both forms drawn by roots of the involute's own equation, outside the project; the cutter sunk as the bottoms run.
+  it.each([
+    ['even clearance', 0.009344, 0.004569],
+    ['to the apex', 0.010752, 0.005383],
+  ])('%s: %s in at the tip, %s half way up', (bottoms, tip, half) => {
+    const rows = milled({ bottoms }).tables?.[0]?.rows ?? [];
+    const left = rows.map(([, cell]) => (typeof cell === 'object' && 'length' in cell ? toInches(cell.length) : Number.NaN));
+    expect(left[0]).toBeCloseTo(tip, 6);
+    expect(left[1]).toBeCloseTo(half, 6);
+  });
+});

@@ -125,6 +125,7 @@ const BY_NAME: Readonly<Record<string, fc.Arbitrary<string>>> = {
   blankDiameter: inch(0.5, 8),
   cutterWidth: inch(0.1, 1),
   shift: inch(0, 0.05),
+  profileShift: pick('0.3', '-0.2', '0.05', '0.5'),
   pitchRadius: inch(0.3, 5),
   diameter: inch(0.1, 12),
   speeds: pick('45 70 115 190', '25, 38, 58, 90, 140, 215, 330, 500', '62.5 1000'),
