@@ -28,9 +28,12 @@ const shaftsOf = (wheels: readonly DrawnWheel[]): DrawnWheel[][] => {
   return names.map((name) => wheels.filter(({ shaft }) => shaft === name));
 };
 
+/** A shaft that is called an idler need not be said to carry one. */
+const namedSo = ({ shaft }: DrawnWheel): boolean => shaft.startsWith('idler');
+
 /** Which wheels of a shaft lie nearer: written only where there are two. */
 function placeWords(wheel: DrawnWheel, onShaft: readonly DrawnWheel[]): string {
-  if (wheel.idler) return ' idler';
+  if (wheel.idler) return namedSo(wheel) ? '' : ' idler';
   if (onShaft.length < 2) return '';
   return wheel.plane === Math.max(...onShaft.map(({ plane }) => plane)) ? ' front' : ' behind';
 }
@@ -77,7 +80,7 @@ const wheelMarks = ({ teeth, x, y }: DrawnWheel, moduleMm: number): Mark[] => [
 /** What stands below the picture: of a shaft with two wheels which lies nearer, and which wheel is an idler. */
 const legendOf = (shafts: readonly (readonly DrawnWheel[])[]): string[] =>
   shafts
-    .filter((onShaft) => onShaft.length > 1 || onShaft[0]?.idler)
+    .filter((onShaft) => onShaft.length > 1 || onShaft.some((wheel) => wheel.idler && !namedSo(wheel)))
     .map((onShaft) => `${onShaft[0]?.shaft}: ${onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(', ')}`);
 
 const LEGEND_LINE = 1.3;

@@ -19,4 +19,4 @@ export function lashFigure(lash: Ratio, of: number, unit: 'holes' | 'lines'): Fi
 }
 
 /** What is said of the lash where nobody has measured it. */
-export const LASH_UNKNOWN = 'back beyond the lash';
+export const LASH_UNKNOWN = 'beyond the lash';

@@ -12,7 +12,7 @@ import { notKnown, operation } from './written.ts';
 
 /** How the lash is kept on one side; back: by how much where it has been measured. */
 const oneWay = ({ lash }: Job['dividing']): string =>
-  `Turn one way only. Gone past: ${lash ? 'back by the holes given' : LASH_UNKNOWN}, then up to the hole again.`;
+  `Turn one way only. Gone past: ${lash ? 'back by the holes given' : `back ${LASH_UNKNOWN}`}, then up to the hole again.`;
 const SECTOR = 'Pin in the circle given. Set the sector by spaces: the hole that the pin stands in is not one of them.';
 
 /** How the head is set by what moves it: one pin, two pins, or gears that turn the plate. */

@@ -52,7 +52,7 @@ export function tableAndDial(job: Job, by: ByDial, after: readonly string[]): Pl
     steps: [
       `${by.head.name}: worm in mesh, table clamp free. Turn a little the way of cranking, so that the lash is taken up, and set the dial to 0 there: tooth 1.`,
       `Every tooth has its own turns and line on the index sheet, counted from that 0: tooth 2 at ${lineWords(second, by.dial)} after ${second.move.turns} whole turns. Never add the moves up.`,
-      `Turn one way only. Gone past: ${lash ? 'back by the lines given' : LASH_UNKNOWN}, then up to the line again.`,
+      `Turn one way only. Gone past: ${lash ? 'back by the lines given' : `back ${LASH_UNKNOWN}`}, then up to the line again.`,
       'Clamp the table to cut; read the dial once more before the cutter touches.',
     ],
     figures: { ...known, worstAtPitch: inTheWork(job, by), ...lashOf(job, by) },

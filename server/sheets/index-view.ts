@@ -10,6 +10,7 @@ import { compoundWords } from '../../lib/dividing/way-words.ts';
 import { inTurns } from '../../lib/dividing/ways.tables.ts';
 import { indexPlate } from '../../lib/drawing/index-plate.ts';
 import { printFigure, printMove } from '../../lib/figure/print-value.ts';
+import { LASH_UNKNOWN } from '../../lib/routing/lash.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import type { IndexMove } from '../../lib/values/move.ts';
 import { plus, type Ratio, ratio, times } from '../../lib/values/ratio.ts';
@@ -32,7 +33,7 @@ const BIG = { first: 15, later: 25 } as const;
 const PLAIN = { first: 20, later: 35 } as const;
 const PLATE_WIDE = 62;
 /** The picture of the gears: the lines begin on the next side. */
-const GEARS_TALL = 48;
+const GEARS_TALL = 42;
 
 /** "27 spaces = 28 holes, counting the pin’s". */
 export const sectorWords = ({ spaces }: IndexMove): string =>
@@ -110,11 +111,6 @@ const gearFacts = ({ says, idlers, plate, plateTurns }: Geared): FactView[] => [
   ),
 ];
 
-const lashFacts = (work: Work): FactView[] => {
-  const back = lashBack(work);
-  return back ? [fact('lash', 'Lash', `gone past: back ${back} or more`)] : [];
-};
-
 /** What a table is set by, and how far its worst tooth stands off. */
 function dialFacts({ teeth, dial }: Extract<Walk, { by: 'dial' }>): FactView[] {
   const second = dialPlace(2, teeth, dial);
@@ -132,11 +128,14 @@ function dialFacts({ teeth, dial }: Extract<Walk, { by: 'dial' }>): FactView[] {
   ];
 }
 
+/** Cutter and depths: what is set on the mill, not on the head. */
+const besideFacts = (work: Work): FactView[] => [...cutterFact(work), ...depthFacts(work)];
+
 /** What is set for this part. */
 function indexFacts(work: Work, walk: Walk): FactView[] {
   const teeth = fact('teeth', 'Teeth', String(teethOf(work)));
   const how = walk.by === 'dial' ? dialFacts(walk) : pinFacts(work, walk.move);
-  return [teeth, ...how, ...lashFacts(work), ...cutterFact(work), ...depthFacts(work)];
+  return [teeth, ...how, ...besideFacts(work)];
 }
 
 function pinFacts(work: Work, move: WalkedMove): FactView[] {
@@ -215,6 +214,7 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
   const lines = indexLines(teeth, walk, all);
   const sides = sidesOf(lines, headed(walk, lines, all), firstSideOf(walk, geared));
   const title = `${part.mark} ${part.name}`;
+  const [facts, beside, back] = [indexFacts(work, walk), geared ? besideFacts(work) : [], lashBack(work)];
   const anew = work.operations.map(cutNothing).find((says) => says !== '');
   return {
     ...onSheet(`Index sheet ${title}`, { says: part.mark, href: to.part(part.id) }),
@@ -223,12 +223,14 @@ export function indexSheet(work: Work, setUp: string, all: readonly Ticked[], pr
     block: {
       id: `index-${part.id}`,
       title,
-      facts: indexFacts(work, walk),
+      facts: facts.filter(({ key }) => !beside.some((one) => one.key === key)),
       proof: proofWords(teeth, walk, work),
       clamp: anew || CLAMP.says,
     },
     plate: walk.by === 'pin' ? drawnWide((shown) => indexPlate(plateOf(walk.move), { shown }), PLATE_WIDE) : null,
     place: walk.by === 'pin' ? 'hole' : 'line',
+    lash: back ? `${back} or more` : LASH_UNKNOWN,
+    beside,
     gears: geared ? drawnTall(geared.draw, GEARS_TALL) : null,
     sides: sides.map((columns, at) => ({
       first: at === 0,

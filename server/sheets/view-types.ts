@@ -44,6 +44,10 @@ export interface SheetViews {
     /** The circle with its sector; none where a dial is read. */
     plate: PaperDrawing | null;
     place: 'hole' | 'line';
+    /** How far back to go past the lash. */
+    lash: string;
+    /** Facts that stand under the plate where the gears take the room of the others. */
+    beside: readonly FactView[];
     /** Gears that turn the plate. */
     gears: PaperDrawing | null;
     sides: readonly { readonly first: boolean; readonly columns: IndexColumns; readonly paper: PaperBlock }[];
