@@ -105,6 +105,16 @@ export const fouls = (who: string, about: string): Caution => ({
   about,
 });
 
+/** Said where a hob takes some of the flank that would touch. */
+export const hobbedLess = (ratio: number): readonly Caution[] => [
+  {
+    name: 'Hobbed, less contact',
+    says: 'A hob takes some of the foot that the other’s tips would touch: the contact ratio falls as said. A form cutter leaves it.',
+    weight: ratio < 1 ? 'danger' : ratio < 1.2 ? 'beware' : 'note',
+    about: 'hobbedContact',
+  },
+];
+
 /** What is left of the contact where tips foul: only shown when it is less. */
 export function heldFigure(
   unit: LengthUnit,

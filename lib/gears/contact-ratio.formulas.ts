@@ -68,6 +68,13 @@ export const contactRatioOnRack = (one: Radii, A: number, a: number, m: number):
 export const contactRatioWithRack = (one: Radii, A: number, a: number, m: number): number =>
   inBasePitches(alongRack(one, A, a, one.pitch * Math.sin(a)), a, m);
 
+/**
+ * The same with a wheel that a hob has undercut, its involute beginning at the radius `form`: the rack's reach no longer than R sin a − √(form² − Rb²).
+ * Source: derived. Example: 12 teeth, m 1, 14½°, 1/1.157, form 5.8755405: 0.9941, where a form cutter leaves 1.284.
+ */
+export const hobbedContactWithRack = (one: Radii, A: number, form: number, a: number, m: number): number =>
+  inBasePitches(alongRack(one, A, a, one.pitch * Math.sin(a) - Math.sqrt(Math.max(0, form ** 2 - one.base ** 2))), a, m);
+
 /** Length of the line of action from one point of touch to the other in a ring: C sin aw = √(C² − (Rb2 − Rb1)²). */
 function lineInRing(one: Radii, ring: Radii, C: number): number {
   const apart = ring.base - one.base;

@@ -1,5 +1,5 @@
 import type { Answer, Caution, Figure } from '../figure/figure.ts';
-import { fouls, heldFigure, radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
+import { fouls, heldFigure, hobbedLess, radii, ratioFigures, reachOf, type Work, weak } from './contact-figures.ts';
 import { contactRatioAt, hobbedContactAt, involuteContactAt } from './contact-ratio.formulas.ts';
 import { atOf, baseOf, type Flanks, mtOf } from './flanks.formulas.ts';
 import { largestTip } from './interference.formulas.ts';
@@ -43,12 +43,9 @@ function hobbed({ at, terms, numbers, tips }: Work, held: number): Hobbed {
     workedLength('Df1', 'involute of the wheel begins', f1, one.unit),
     workedLength('Df2', 'involute of the mate begins', f2, one.unit),
   ];
-  const says = 'A hob takes some of the foot that the other’s tips would touch: the contact ratio falls as said. A form cutter leaves it.';
   return {
     figures: { hobbedContact: toldNumber(one.unit, said, ratio, given, 4) },
-    cautions: [
-      { name: 'Hobbed, less contact', says, weight: ratio < 1 ? 'danger' : ratio < 1.2 ? 'beware' : 'note', about: 'hobbedContact' },
-    ],
+    cautions: hobbedLess(ratio),
   };
 }
 

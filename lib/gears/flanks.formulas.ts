@@ -65,7 +65,7 @@ export const transverseThickness = (flanks: Flanks): number => normalThickness(f
 
 /**
  * Diameter at which the flanks of a wheel meet in a point: db / cos x, inv x = st/d + inv at. Source: derived: thicknessAt gives nothing there.
- * Example: 12 teeth, m 1, 20°, no shift gives 14.7466. Of a ring's tooth there is none outside its base circle.
+ * Example: 12 teeth, m 1, 20°, no shift gives 14.8047. Of a ring's tooth there is none outside its base circle.
  */
 export const pointedDiameter = (flanks: Flanks): number =>
   baseOf(flanks) / Math.cos(inverseInv(Math.max(0, transverseThickness(flanks) / pitchOf(flanks) + inv(atOf(flanks)))));
@@ -97,7 +97,7 @@ export function straightSideEnds(flanks: Flanks, h: number): number {
 
 /**
  * The shift, as a length, at which a wheel's tips become points, its addendum standing as it is: thicknessAt(tip) is nothing there.
- * Source: derived. null where it lies beyond `most`. Example: 12 teeth, m 1, 20°: 0.703.
+ * Source: derived. null where it lies beyond `most`. Example: 12 teeth, m 1, 20°: 0.820.
  */
 export function pointedShift(flanks: Flanks, most: number): number | null {
   const land = (v: number): number => {

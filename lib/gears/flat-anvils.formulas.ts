@@ -39,9 +39,8 @@ export function overFlatAnvils(flanks: Flanks, Rc: number, w: number): number | 
  * Example: 56.6176 over pins of 3.5, mn 2, 25 teeth, 15°: 26.6156.
  */
 export function circleFromFlat(flanks: Flanks, M: number, w: number): number | null {
-  const Rb45 = pitchOf(flanks) / (2 * Math.tan(flanks.psi));
   const low = (M - w) / 2;
-  const high = Math.min(1.5 * low, Rb45 * (1 - 1e-9));
+  const high = Math.min(1.5 * low, (pitchOf(flanks) / (2 * Math.tan(flanks.psi))) * (1 - 1e-9));
   const over = (R: number): number => (overFlatAnvils(flanks, R, w) ?? Number.POSITIVE_INFINITY) - M;
-  return low > 0 && high > low && over(low) <= 0 && over(high) >= 0 ? crossing(over, low, high) : null;
+  return low > 0 && over(high) >= 0 ? crossing(over, low, high) : null;
 }

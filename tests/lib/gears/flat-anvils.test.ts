@@ -91,6 +91,10 @@ describe('over pins that slide between flat anvils, odd count and helical', () =
     expect(slidApart(of, (pitchOf(of) / 2) * 1.1)).toBeNull();
     expect(overFlatAnvils(of, (pitchOf(of) / 2) * 1.1, 3)).toBeNull();
     expect(circleFromFlat(of, 0.5, 3)).toBeNull();
+    expect(circleFromFlat(of, 3, 3)).toBeNull();
+    const edge = (pitchOf(of) / 2 / Math.tan(of.psi)) * 0.9995;
+    expect(circleFromFlat(of, overFlatAnvils(of, edge, 3) ?? 0, 3)).toBeCloseTo(edge, 8);
+    expect(circleFromFlat(of, pitchOf(of) * 1.2 + 3, 3)).toBeNull();
   });
 });
 

@@ -193,6 +193,19 @@ describe('what is measured near the foot of an undercut wheel', () => {
     expect(sound.figures['hobbedContact']).toBeUndefined();
   });
 
+  it('12 teeth at 14½° on a rack: hobbed, no more than with a very large wheel; a sound wheel loses nothing', () => {
+    const gear = parallelOf(wheelOf(12, 'module 1', 'full-14.5'));
+    const rack = contactAnswer({ gear, mate: 12, inRing: false, rack: true });
+    const large = contactAnswer({ gear, mate: 900, inRing: false });
+    const [own, other] = [rack, large].map(({ figures }) => Number(figures['hobbedContact'] && printFigure(figures['hobbedContact']).text));
+    expect(own).toBeCloseTo(0.9941, 4);
+    expect(other).toBeCloseTo(own ?? 0, 4);
+    expect(rack.cautions.map(({ name }) => name)).toContain('Hobbed, less contact');
+    expect(
+      contactAnswer({ gear: parallelOf(wheelOf(32, '8 DP', 'full-14.5')), mate: 12, inRing: false, rack: true }).figures['hobbedContact'],
+    ).toBeUndefined();
+  });
+
   it('says where the involute begins, and with what corner; and when none is left', () => {
     const begins = undercutAnswer(parallelOf(wheelOf(12, 'module 1', 'module-1.25'))).figures['formDiameter'];
     expect(begins && printFigure(begins).text).toBe('11.303');

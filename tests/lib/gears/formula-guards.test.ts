@@ -1,0 +1,313 @@
+import { describe, expect, it } from 'vitest';
+import {
+  bestSpanCount,
+  hobbedFlank,
+  realSpanCount,
+  spanContactRadius,
+  spanOver,
+  thicknessFromSpan,
+  usableFlank,
+} from '../../../lib/gears/base-tangent.formulas.ts';
+import {
+  contactRatio,
+  contactRatioAt,
+  contactRatioInRing,
+  contactRatioOnRack,
+  contactRatioWithRack,
+  hobbedContactAt,
+  involuteContactAt,
+  involuteContactInRing,
+} from '../../../lib/gears/contact-ratio.formulas.ts';
+import {
+  baseOf,
+  type Flanks,
+  leastShift,
+  leastTeethOf,
+  normalThickness,
+  pitchOf,
+  pointedDiameter,
+  pointedShift,
+  rootOf,
+  shiftForThickness,
+  straightSideEnds,
+  thicknessAt,
+  tipOf,
+  transverseThickness,
+} from '../../../lib/gears/flanks.formulas.ts';
+import { involuteRoom, leastPinion, trimmingRoom, trochoidRoom } from '../../../lib/gears/interference.formulas.ts';
+import { inv, inverseInv } from '../../../lib/gears/involute.formulas.ts';
+import { centreAt, standardCentre, tipShortening, workingAngle, workingAngleAt } from '../../../lib/gears/pair.formulas.ts';
+import { pinLies } from '../../../lib/gears/pin-check.ts';
+import { involuteAtPin, pinCircle, pinContactRadius, pinTouchingAt, thicknessFromPins } from '../../../lib/gears/pins.formulas.ts';
+import { contactRadius, nearestSpanCount, span, spanCount, spanOnFlank, tipThickness } from '../../../lib/gears/spur.formulas.ts';
+
+const rad = (deg: number): number => (deg * Math.PI) / 180;
+const flanks = (N: number, more: Partial<Flanks> = {}): Flanks => ({
+  N,
+  mn: 1,
+  an: rad(20),
+  psi: 0,
+  v: 0,
+  A: 1,
+  B: 1.25,
+  ring: false,
+  unit: 'mm',
+  ...more,
+});
+const tooth = (N: number, deg = 20, B = 1.25) => ({ N, m: 1, a: rad(deg), A: 1, B, unit: 'mm' as const });
+const radii = (N: number, ring = false) => ({ base: (N / 2) * Math.cos(rad(20)), pitch: N / 2, outside: N / 2 + (ring ? -1 : 1) });
+
+// Expected values below are worked by hand or by another program from the definitions named beside them.
+
+describe('the involute and its inverse', () => {
+  it('hold from 0 up to, not at, a right angle', () => {
+    expect(inv(0)).toBe(0);
+    for (const bad of [-1e-9, Math.PI / 2, 2, Number.NaN]) expect(() => inv(bad)).toThrow(RangeError);
+    for (const bad of [-1e-12, Number.NaN, Number.POSITIVE_INFINITY]) expect(() => inverseInv(bad)).toThrow(/no angle/);
+    expect(inverseInv(0)).toBe(0);
+  });
+
+  it('come back over nine powers of ten', () => {
+    for (const x of [1e-9, 1e-6, 1e-3, 0.1, 1, 10, 100]) {
+      const a = inverseInv(x);
+      expect(Math.abs(inv(a) / x - 1)).toBeLessThan(1e-6);
+      expect(a).toBeLessThan(Math.PI / 2);
+    }
+    expect((inverseInv(0.0149043838673) * 180) / Math.PI).toBeCloseTo(20, 9);
+  });
+});
+
+describe('spans', () => {
+  it('are over whole numbers of teeth from 1', () => {
+    for (const bad of [0, -1, 1.5, Number.NaN]) {
+      expect(() => spanOver(flanks(24), 1.5, bad)).toThrow(`no span over ${bad} teeth`);
+      expect(() => span(tooth(24), bad)).toThrow(`no span over ${bad} teeth`);
+    }
+    // One tooth: its thickness along the base circle, s cos a + N m cos a inv a = 1.4760657 + 0.3361328.
+    expect(spanOver(flanks(24), Math.PI / 2, 1)).toBeCloseTo(1.8121985, 6);
+    expect(span(tooth(24), 1)).toBeCloseTo(1.8121985, 6);
+    expect(thicknessFromSpan(flanks(24), 1.8121985, 1)).toBeCloseTo(Math.PI / 2, 5);
+  });
+
+  it('of a ring are across its spaces', () => {
+    const ring = flanks(60, { ring: true, v: 0.4 });
+    const space = Math.PI - normalThickness(ring);
+    expect(spanOver(ring, normalThickness(ring), 4)).toBeCloseTo(Math.cos(rad(20)) * (space + 3 * Math.PI + 60 * inv(rad(20))), 12);
+    expect(thicknessFromSpan(ring, spanOver(ring, 1.4, 4), 4)).toBeCloseTo(1.4, 12);
+  });
+
+  it('touch at √(Rb² + (W/2)²), a leaning wheel’s by the piece across it', () => {
+    expect(spanContactRadius(flanks(20), 8)).toBeCloseTo(Math.hypot(10 * Math.cos(rad(20)), 4), 12);
+    const leaning = flanks(20, { psi: rad(30) });
+    const cos = Math.sqrt(1 - (Math.sin(rad(30)) * Math.cos(rad(20))) ** 2);
+    expect(spanContactRadius(leaning, 8)).toBeCloseTo(Math.hypot(baseOf(leaning) / 2, 4 * cos), 12);
+    expect(contactRadius(tooth(22, 14.5), 2)).toBeCloseTo(10.904, 3);
+  });
+
+  it('have a real count only where the shifted pitch circle has a flank', () => {
+    expect(() => realSpanCount(flanks(10, { v: -0.5 }))).toThrow(/inside the base circle/);
+    expect(realSpanCount(flanks(18))).toBeCloseTo(2.5, 12);
+    expect([18, 19].map((N) => bestSpanCount(flanks(N)))).toEqual([2, 3]);
+    expect([18, 19].map((N) => nearestSpanCount(N, rad(20)))).toEqual([2, 3]);
+    expect(nearestSpanCount(2, rad(5))).toBe(1);
+  });
+
+  it('move by one, or are none, when the jaws would miss', () => {
+    expect(bestSpanCount(flanks(300, { A: 0.01, B: 0.02, v: 1 }))).toBeNull();
+    expect(spanCount({ ...tooth(300), A: 0.01, B: 0.02 })).toBeNull();
+    expect(spanOnFlank(tooth(60, 14.5, 1.157), 1)).toBe(false);
+    expect(spanOnFlank(tooth(22, 14.5, 1.157), 4)).toBe(true);
+    expect(spanOnFlank(tooth(22, 14.5, 1.157), 5)).toBe(false);
+    expect(bestSpanCount(flanks(4, { an: rad(14.5), B: 1.157 }))).toBe(1);
+  });
+});
+
+describe('where a flank is', () => {
+  it('of a wheel: from the rack’s end, base circle or clearance, whichever is highest, to tip or point', () => {
+    // 40 teeth: √(18.79385² + (20 sin 20° − 1/sin 20°)²) = 19.2064 by hand; tip 21.
+    const { from, to } = usableFlank(flanks(40));
+    expect(from).toBeCloseTo(Math.hypot(20 * Math.cos(rad(20)), 20 * Math.sin(rad(20)) - 1 / Math.sin(rad(20))), 12);
+    expect(to).toBe(21);
+    expect(usableFlank(flanks(40), 40.4).to).toBe(20.2);
+    expect(usableFlank(flanks(10, { B: 0.9 })).from).toBeCloseTo(5 * Math.cos(rad(20)), 12);
+    expect(usableFlank(flanks(200, { B: 3 })).from).toBeCloseTo(
+      Math.max(100 - 3 + 2, Math.hypot(100 * Math.cos(rad(20)), 100 * Math.sin(rad(20)) - 1 / Math.sin(rad(20)))),
+      12,
+    );
+    const pointed = flanks(8, { v: 0.7 });
+    expect(usableFlank(pointed).to).toBeCloseTo(pointedDiameter(pointed) / 2, 12);
+    expect(pointedDiameter(pointed)).toBeLessThan(tipOf(pointed));
+  });
+
+  it('of a ring: from tip or base circle to where its clearance begins', () => {
+    expect(usableFlank(flanks(60, { ring: true }))).toEqual({ from: 29, to: 31 });
+    expect(usableFlank(flanks(20, { ring: true }))).toEqual({ from: 10 * Math.cos(rad(20)), to: 11 });
+    expect(usableFlank(flanks(60, { ring: true, B: 0.9 })).to).toBeCloseTo(30.9, 12);
+    expect(hobbedFlank(flanks(60, { ring: true }))).toEqual({ from: 29, to: 31 });
+  });
+
+  it('what a hob leaves is no lower, and may be nothing', () => {
+    expect(hobbedFlank(flanks(40))?.from).toBeCloseTo(usableFlank(flanks(40)).from, 9);
+    expect(hobbedFlank(flanks(12))?.from).toBeCloseTo(11.302707126548 / 2, 9);
+    expect(hobbedFlank(flanks(5, { an: rad(14.5), B: 1.157, v: -1 }))).toBeNull();
+    expect(hobbedFlank(flanks(12), 11.3)).toBeNull();
+    expect(hobbedFlank(flanks(12), 11.4)).not.toBeNull();
+    expect(straightSideEnds(flanks(12), 1)).toBeCloseTo(baseOf(flanks(12)), 12);
+  });
+});
+
+describe('teeth as plain numbers', () => {
+  it('rings turn signs', () => {
+    const [wheel, ring] = [flanks(30, { v: 0.2 }), flanks(30, { v: 0.2, ring: true })];
+    expect([tipOf(wheel), rootOf(wheel)]).toEqual([32.4, 27.9]);
+    expect(tipOf(ring)).toBeCloseTo(28.4, 12);
+    expect(rootOf(ring)).toBeCloseTo(32.9, 12);
+    expect(normalThickness(wheel) + normalThickness(ring)).toBeCloseTo(Math.PI, 12);
+    expect(shiftForThickness(ring, normalThickness(ring))).toBeCloseTo(0.2, 12);
+    expect(thicknessAt(wheel, transverseThickness(wheel), 31)).toBeLessThan(thicknessAt(wheel, transverseThickness(wheel), 30));
+    expect(thicknessAt(ring, transverseThickness(ring), 31)).toBeGreaterThan(thicknessAt(ring, transverseThickness(ring), 30));
+    expect(thicknessAt(ring, transverseThickness(ring), 30)).toBeCloseTo(transverseThickness(ring), 12);
+  });
+
+  it('have no thickness inside the base circle', () => {
+    const of = flanks(20);
+    expect(() => thicknessAt(of, Math.PI / 2, baseOf(of) * 0.999)).toThrow(/inside the base circle/);
+    expect(thicknessAt(of, Math.PI / 2, baseOf(of))).toBeCloseTo(baseOf(of) * (Math.PI / 40 + inv(rad(20))), 12);
+    expect(thicknessAt(of, transverseThickness(of), pointedDiameter(of))).toBeCloseTo(0, 9);
+    expect(tipThickness(tooth(20))).toBeCloseTo(0.6949, 3);
+  });
+
+  it('undercut: least teeth and least shift are one statement', () => {
+    for (const psi of [0, rad(25)]) {
+      const of = flanks(11, { psi });
+      const v = leastShift(of, 1);
+      expect(leastTeethOf({ ...of, v }, 1)).toBeCloseTo(11, 9);
+    }
+    expect(leastShift(flanks(12), 1)).toBeCloseTo(1 - 6 * Math.sin(rad(20)) ** 2, 12);
+  });
+
+  it('points are found up to the most that is asked for, and not beyond', () => {
+    expect(pointedShift(flanks(12), 2)).toBeCloseTo(0.8202, 4);
+    expect(pointedShift(flanks(12), 0.5)).toBeNull();
+    const v = pointedShift(flanks(30), 3) ?? Number.NaN;
+    expect(thicknessAt(flanks(30, { v }), transverseThickness(flanks(30, { v })), 32 + 2 * v)).toBeCloseTo(0, 8);
+    expect(pointedShift(flanks(12, { A: 3 }), 2)).toBeNull();
+  });
+});
+
+describe('pins', () => {
+  const st = Math.PI / 2;
+  it('that fall through, or touch below the base circle, are errors of the caller', () => {
+    expect(involuteAtPin(flanks(20), st, 0.5)).toBeLessThan(0);
+    expect(() => pinCircle(flanks(20), st, 0.5)).toThrow(RangeError);
+    expect(() => pinContactRadius(flanks(6, { an: rad(14.5) }), st, 1.52)).toThrow(RangeError);
+    expect(() => thicknessFromPins(flanks(20), 15, 1.7)).toThrow(/inside the base circle/);
+    expect(() => thicknessFromPins(flanks(20), 1, 1.7)).toThrow(RangeError);
+  });
+
+  it('touch where they were asked to, of wheels and rings, straight and leaning', () => {
+    for (const of of [flanks(20), flanks(21, { psi: rad(20) }), flanks(50, { ring: true }), flanks(51, { ring: true, psi: rad(15) })]) {
+      const s = transverseThickness(of);
+      const dc = pitchOf(of) + 0.4;
+      expect(2 * pinContactRadius(of, s, pinTouchingAt(of, s, dc))).toBeCloseTo(dc, 9);
+    }
+    expect(() => pinTouchingAt(flanks(20), st, 18)).toThrow(/inside the base circle/);
+    expect(() => pinTouchingAt(flanks(20), 40, 20.5)).toThrow(/no pin touches/);
+    expect(() => pinTouchingAt(flanks(20), Math.PI - 1e-3, 18.9)).toThrow(/no pin touches/);
+  });
+
+  it('lie as they look', () => {
+    const of = flanks(30);
+    const lies = (w: number): string => pinLies(of, transverseThickness(of), w);
+    expect([0.5, 1.2, 1.728, 3.2].map(lies)).toEqual(['falls through', lies(1.2), 'on the flank', 'sits on the tips']);
+    expect(lies(1.2)).not.toBe('on the flank');
+    const ring = flanks(60, { ring: true });
+    expect([0.5, 1.44, 1.68, 2.6].map((w) => pinLies(ring, transverseThickness(ring), w))).toEqual([
+      'bottoms in the root',
+      'on the flank',
+      'on the flank',
+      'sits on the tips',
+    ]);
+  });
+});
+
+describe('pairs and contact', () => {
+  const couple = { one: flanks(12), mate: flanks(24) };
+  const inRing = { one: flanks(20), mate: flanks(60, { ring: true }) };
+  it('no nearer than the base circles allow', () => {
+    const bare = 18 * Math.cos(rad(20));
+    expect(workingAngleAt(couple, bare)).toBeCloseTo(0, 6);
+    expect(() => workingAngleAt(couple, bare * 0.999)).toThrow(/no working angle/);
+    expect(() => workingAngleAt(couple, -18)).toThrow(/no working angle/);
+    expect(() => workingAngle({ one: flanks(12, { v: -1 }), mate: flanks(24) })).toThrow(RangeError);
+    expect(centreAt(couple, rad(20))).toBeCloseTo(standardCentre(couple), 12);
+    expect(standardCentre(inRing)).toBe(20);
+  });
+
+  it('tips are shortened for wheels only, and never lengthened', () => {
+    const spread = { one: flanks(12, { v: 0.6 }), mate: flanks(24, { v: 0.36 }) };
+    expect(tipShortening(spread, centreAt(spread, workingAngle(spread)))).toBeCloseTo(0.96 - (56.4999 / 3 - 18), 4);
+    expect(tipShortening(couple, 18.5)).toBe(0);
+    expect(tipShortening({ one: flanks(20, { v: 1 }), mate: flanks(60, { ring: true, v: 1 }) }, 20)).toBe(0);
+  });
+
+  it('no contact is none, not less than none; too near is an error', () => {
+    const [one, mate] = [radii(12), radii(24)];
+    const m = 1;
+    expect(contactRatioAt(one, mate, 21, rad(20), m)).toBe(0);
+    expect(involuteContactAt(one, mate, 21, rad(20), m)).toBe(0);
+    expect(() => contactRatioAt(one, mate, 16, rad(20), m)).toThrow(/do not run/);
+    expect(() => contactRatioInRing(one, { base: 9, pitch: 10, outside: 9.5 }, 1, rad(20), m)).toThrow(/does not run/);
+    expect(() => contactRatioInRing(one, { base: 5, pitch: 6, outside: 5.5 }, 1, rad(20), m)).toThrow(/does not run/);
+    expect(contactRatioOnRack({ ...one, outside: 6 }, -3, rad(20), m)).toBe(0);
+    expect(hobbedContactAt(one, mate, [6.9, 12.9], 18, rad(20), m)).toBe(0);
+    expect(hobbedContactAt(one, mate, [one.base, mate.base], 18, rad(20), m)).toBeCloseTo(involuteContactAt(one, mate, 18, rad(20), m), 12);
+  });
+
+  it('what is held to the involute is less only where tips foul', () => {
+    const [one, mate] = [radii(12), radii(24)];
+    expect(contactRatioAt(one, mate, 18, rad(20), 1)).toBeCloseTo(1.5111, 3);
+    expect(involuteContactAt(one, mate, 18, rad(20), 1)).toBeCloseTo(1.4054, 3);
+    expect(contactRatio(one, mate, rad(20), 1)).toBeCloseTo(1.4054, 3);
+    expect(contactRatioWithRack(radii(30), 1, rad(20), 1)).toBeCloseTo(contactRatioOnRack(radii(30), 1, rad(20), 1), 12);
+    expect(contactRatioWithRack(radii(12), 1, rad(20), 1)).toBeLessThan(contactRatioOnRack(radii(12), 1, rad(20), 1));
+    const ring = radii(60, true);
+    expect(involuteContactInRing(radii(20), ring, 20, rad(20), 1)).toBeLessThanOrEqual(contactRatioInRing(radii(20), ring, 20, rad(20), 1));
+  });
+});
+
+describe('interference', () => {
+  const inside = (N1: number, N2: number, more: { readonly tip?: number; readonly ringTip?: number } = {}) => ({
+    one: { N: N1, base: radii(N1).base, tip: more.tip ?? radii(N1).outside },
+    ring: { N: N2, base: radii(N2).base, tip: more.ringTip ?? radii(N2, true).outside },
+    C: (N2 - N1) / 2,
+    aw: rad(20),
+  });
+  it('least pinion: 13 with its like, more with a larger wheel, never with a smaller', () => {
+    expect(leastPinion(1, rad(20), 1)).toBeCloseTo(12.323, 3);
+    expect(leastPinion(1, rad(20), 1e9)).toBeCloseTo(2 / Math.sin(rad(20)) ** 2, 4);
+    expect(() => leastPinion(1, rad(20), 0.99)).toThrow(/fewer teeth/);
+    expect(() => leastPinion(1, rad(20), Number.NaN)).toThrow(RangeError);
+  });
+
+  it('a ring whose tips lie inside its base circle has no room at all', () => {
+    expect(involuteRoom(inside(12, 20, { ringTip: 9 }))).toBe(Number.NEGATIVE_INFINITY);
+    expect(involuteRoom(inside(30, 60, { ringTip: radii(60).base }))).toBeCloseTo(0.5 - 1, 12);
+    // Where the line of action leaves the pinion's base circle: tan aa2 = tan aw (1 − N1/N2).
+    const just = radii(60).base / Math.cos(Math.atan(Math.tan(rad(20)) * 0.5));
+    expect(involuteRoom(inside(30, 60, { ringTip: just }))).toBeCloseTo(0, 12);
+  });
+
+  it('tip circles that do not cross leave the cosines at their ends', () => {
+    const apart = inside(20, 60, { tip: 9.5, ringTip: 29.9 });
+    expect(Number.isFinite(trochoidRoom(apart))).toBe(true);
+    expect(trochoidRoom(inside(50, 60))).toBeGreaterThan(0);
+    expect(trochoidRoom(inside(56, 60))).toBeLessThan(0);
+  });
+
+  it('moving straight in: wheels of few teeth go, of nearly as many do not', () => {
+    expect(trimmingRoom(inside(20, 60))).toBeGreaterThan(0);
+    expect(trimmingRoom(inside(50, 60))).toBeLessThan(0);
+    expect(Number.isFinite(trimmingRoom(inside(20, 60, { tip: radii(20).base * 1.0001 })))).toBe(true);
+  });
+});
