@@ -116,6 +116,11 @@ export function accuracyAnswer(asked: AccuracyAsked): Answer<AccuracyKey> {
         says: 'A milled change gear that runs quietly at its centre distance is right, whatever its class.',
         weight: 'note',
       },
+      {
+        name: 'Which edition',
+        says: 'Limits of the edition of 2013, worked for this very wheel and not rounded. The edition of 1995 goes by bands of size and rounds to whole micrometres above 10 µm: its printed limits differ by a few.',
+        weight: 'note',
+      },
     ],
     tables: [classTable(asked, one)],
   };

@@ -2,7 +2,8 @@
 export type LewisRow = readonly [teeth: number | null, Y: number];
 export type LewisSystem = '14.5' | '20' | '20 stub';
 
-/** Value from memory, with these read in print: 14½°, 24 teeth .302; 20°, 20 teeth .320, 24 teeth .337 (Wentzell, Machine Design, ex 12.3, 12.5, 12.7). */
+/** Value from memory, with these read in print: 14½°, 24 teeth .302; 20°, 20 teeth .320, 24 teeth .337 (Wentzell, Machine Design, ex 12.3, 12.5, 12.7); 20° from 28 to
+ * 400 teeth (Budynas and Nisbett, Shigley's Mechanical Engineering Design, table 14-2, as quoted in a student's program). */
 export const LEWIS: Readonly<Record<LewisSystem, readonly LewisRow[]>> = {
   '14.5': [
     [10, 0.176],
@@ -72,6 +73,7 @@ export const LEWIS: Readonly<Record<LewisSystem, readonly LewisRow[]>> = {
     [100, 0.447],
     [150, 0.46],
     [300, 0.472],
+    [400, 0.48],
     [null, 0.485],
   ],
   '20 stub': [

@@ -20,6 +20,18 @@ export const throatRadius = (d: number, A: number): number => d / 2 - A;
 export const wheelOverCorners = (Dt: number, rt: number, v: number): number => Dt + 2 * rt * (1 - Math.cos(v / 2));
 
 /**
+ * How long a worm's threads must be to reach as far as the wheel's throat comes: lw = 2 √((Dt/2)² − (D/2 − A)²).
+ * Source: derived: chord of the throat circle along the worm's outside. Example: Dt 9, D 8.6667, A 1/6: 3.3333.
+ */
+export const wormLength = (Dt: number, D: number, A: number): number => 2 * Math.sqrt((Dt / 2) ** 2 - (D / 2 - A) ** 2);
+
+/**
+ * How wide a wheel's face bears on the worm: b = √(do² − d²); do worm outside, d its pitch diameter.
+ * Source: derived: chord of the worm's outside circle along its pitch line. Example: 2.3333 and 2: 1.2019.
+ */
+export const bearingFace = (outside: number, d: number): number => Math.sqrt(outside * outside - d * d);
+
+/**
  * Share of the power that comes out when the worm drives. E = (cos a − f tan l) ÷ (cos a + f ÷ tan l); a pressure angle in the normal
  * plane, f friction. Source: U. C. Jindal, Machine Design, ex 28-4 and 28-5. Example: a 20°, tan l 0.25, f 0.032: 0.873.
  */

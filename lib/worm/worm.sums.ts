@@ -4,7 +4,16 @@ import { angleGivenOf, angleOf, countGiven, lengthOf, numberGiven, sizedGiven, t
 import { addendumTerm, dedendumTerm, extraTerm, pitchTerm } from '../gears/givens.ts';
 import { toRadians } from '../values/angle.ts';
 import { checkedWormAndWheel, type Worked, type WormAsked } from './asked.ts';
-import { throatDiameter, throatRadius, wheelOverCorners, wormCentre, wormEfficiency, wormHolds } from './worm.formulas.ts';
+import {
+  bearingFace,
+  throatDiameter,
+  throatRadius,
+  wheelOverCorners,
+  wormCentre,
+  wormEfficiency,
+  wormHolds,
+  wormLength,
+} from './worm.formulas.ts';
 
 export type WormKey =
   | 'axialPitch'
@@ -19,6 +28,8 @@ export type WormKey =
   | 'overCorners'
   | 'centre'
   | 'wholeDepth'
+  | 'wormLength'
+  | 'wheelFace'
   | 'ratio'
   | 'efficiency';
 
@@ -91,6 +102,38 @@ function worm(terms: Terms): Pick<Record<WormKey, Figure>, 'wormOutside' | 'worm
       { name: 'Whole depth', symbol: 'h', formula: `${A.text} + ${B.text}`, source: BOOK },
       length(tooth.A + tooth.B),
       once([...A.given, ...B.given]),
+    ),
+  };
+}
+
+/** How long the threads, how wide the face. */
+function lengths(terms: Terms): Pick<Record<WormKey, Figure>, 'wormLength' | 'wheelFace'> {
+  const { asked, d, tooth, of, length } = terms;
+  const D = asked.teeth * tooth.m;
+  const [Dt, outside] = [throatDiameter(D, tooth.A), d + 2 * tooth.A];
+  const size = (symbol: string, name: string, x: number): Given => sizedGiven(symbol, name, x, tooth.unit);
+  return {
+    wormLength: of(
+      {
+        name: 'Worm, threads at least so long',
+        symbol: 'lw',
+        formula: '2 × √((Dt ÷ 2)^2 − (D ÷ 2 − ha)^2)',
+        source: 'derived: chord of the throat circle along the worm’s outside',
+        note: 'Half a pitch more at each end leaves room for a thin first thread.',
+      },
+      length(wormLength(Dt, D, tooth.A)),
+      [size('Dt', 'throat diameter', Dt), size('D', "wheel's pitch diameter", D), size('ha', 'addendum', tooth.A)],
+    ),
+    wheelFace: of(
+      {
+        name: 'Wheel, face that bears',
+        symbol: 'b',
+        formula: '√(do^2 − d^2)',
+        source: 'derived: chord of the worm’s outside along its pitch line',
+        note: 'More than that carries nothing.',
+      },
+      length(bearingFace(outside, d)),
+      [size('do', "worm's outside", outside), wormGiven(terms)],
     ),
   };
 }
@@ -182,5 +225,5 @@ export function wormAndWheel(asked: WormAsked): Answer<WormKey> {
     of: (about, value, given = []) => told(work.tooth.unit, about, value, given),
     length: (size) => lengthOf(size, work.tooth.unit),
   };
-  return { figures: { ...thread(terms), ...worm(terms), ...wheel(terms), ...power(terms) }, cautions: cautions(work) };
+  return { figures: { ...thread(terms), ...worm(terms), ...wheel(terms), ...lengths(terms), ...power(terms) }, cautions: cautions(work) };
 }

@@ -33,7 +33,7 @@ const accuracySum = sum({
   path: 'tooth-accuracy',
   title: 'How true is the wheel?',
   group: 'Gears',
-  tells: 'Holds what was read on a finished wheel against the tolerance classes of ISO 1328.',
+  tells: 'Holds what was read on a finished wheel against the tolerance classes of ISO 1328-1, edition of 2013.',
   asks: {
     ...wheelAsks,
     face: faceField,

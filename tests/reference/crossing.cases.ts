@@ -56,6 +56,20 @@ const crossed = crossedPair({
   hand: 'right',
 });
 
+const mott = bevel(16, 48, '8 DP');
+const mottWorm = worm(52, 3, '6 DP', 2, 'in');
+const kgWorm = worm(30, 2, 'module 3', 44, 'mm');
+const recalled = bevel(20, 40, 'module 3');
+const screw = crossedPair({
+  teeth: 15,
+  mate: 24,
+  pitch: pitchOf('module 3'),
+  system: FULL_20,
+  shafts: degrees(50),
+  helix: degrees(20),
+  hand: 'right',
+});
+
 const RAD = Math.PI / 180;
 const setOverFactor = (form: number, share: number): number =>
   share * (halfSpace({ N: form, m: 1, a: 14.5 * RAD }, 0) - halfSpace({ N: form, m: 1, a: 14.5 * RAD }, -1 / share));
@@ -175,6 +189,89 @@ export const cases: readonly Case[] = [
         'helix of the mate added instead of taken off',
       ],
     ],
+  ),
+  ...casesOf(BEVELS, 'published', 'Machine Elements in Mechanical Design, 4th ed., example 8-6, p. 337', [
+    ['16/48, 8 P: pinion pitch diameter', 2, 1e-9, 'in', () => numberOf(mott, 'pitchDiameter'), 'pitch taken at the middle of the face'],
+    ['16/48, 8 P: gear pitch diameter', 6, 1e-9, 'in', () => numberOf(bevel(48, 16, '8 DP'), 'pitchDiameter'), 'pinion and gear exchanged'],
+    ['16/48: pinion pitch angle', 18.43, 0.006, '°', () => numberOf(mott, 'pitchAngle'), 'tangent upside down'],
+    ['16/48: gear pitch angle', 71.57, 0.006, '°', () => numberOf(mott, 'matePitchAngle'), 'both angles alike'],
+    ['16/48, 8 P: outer cone distance', 3.162, 0.0005, 'in', () => numberOf(mott, 'coneDistance'), 'mean cone distance taken'],
+    ['16/48, 8 P: greatest face, a third of it', 1.054, 0.0005, 'in', () => numberOf(mott, 'face'), 'a third of the pitch diameter'],
+  ]),
+  ...casesOf(WORMS, 'published', 'Machine Elements in Mechanical Design, 4th ed., example 8-4, p. 343', [
+    ['52 teeth, 3 threads, 6 P, worm 2: axial pitch', 0.5236, 5e-5, 'in', () => numberOf(mottWorm, 'axialPitch'), 'normal pitch'],
+    ['52 teeth, 3 threads, 6 P: lead', 1.5708, 5e-5, 'in', () => numberOf(mottWorm, 'lead'), 'one thread taken for three'],
+    [
+      '52 teeth, 3 threads, 6 P, worm 2: lead angle',
+      14.04,
+      0.005,
+      '°',
+      () => numberOf(mottWorm, 'leadAngle'),
+      'outside for pitch diameter',
+    ],
+    ['52 teeth, 6 P: gear', 8.667, 0.0005, 'in', () => numberOf(mottWorm, 'wheelPitchDiameter'), 'throat for pitch diameter'],
+    ['52 teeth, 6 P, worm 2: centre', 5.333, 0.0005, 'in', () => numberOf(mottWorm, 'centre'), 'diameters added, not halved'],
+    ['52 teeth, 3 threads: ratio', 17.333, 0.0005, '', () => numberOf(mottWorm, 'ratio'), 'threads left out'],
+  ]),
+  ...casesOf(
+    WORMS,
+    'published',
+    'Worksheet of a worm set after Niemann and DIN, 2 starts, 30 teeth, axial module 3, worm 44 (scribd document 418425143)',
+    [
+      ['2/30, m 3, worm 44: lead', 18.8495559, 5e-6, 'mm', () => numberOf(kgWorm, 'lead'), 'pitch for lead'],
+      ['2/30, m 3, worm 44: lead angle', 7.765166, 5e-7, '°', () => numberOf(kgWorm, 'leadAngle'), 'lead over the outside'],
+      ['2/30, m 3, worm 44: throat', 96, 1e-6, 'mm', () => numberOf(kgWorm, 'throatDiameter'), 'one addendum only'],
+      ['2/30, m 3, worm 44: throat radius', 19, 1e-6, 'mm', () => numberOf(kgWorm, 'throatRadius'), 'radius of the worm’s outside'],
+      ['2/30, m 3, worm 44: worm root', 36.5, 1e-6, 'mm', () => numberOf(kgWorm, 'wormRoot'), 'dedendum of 1 for 1.25'],
+      ['2/30, m 3, worm 44: worm outside', 50, 1e-6, 'mm', () => numberOf(kgWorm, 'wormOutside'), 'normal module in the addendum'],
+      ['2/30, m 3, worm 44: centre', 67, 1e-6, 'mm', () => numberOf(kgWorm, 'centre'), 'throat in the centre distance'],
+      [
+        '2/30, m 3, worm 44: normal module, as normal pitch over π',
+        2.9724905,
+        5e-7,
+        'mm',
+        () => numberOf(kgWorm, 'normalPitch') / Math.PI,
+        'divided by the cosine',
+      ],
+    ],
+  ),
+  ...casesOf(BEVELS, 'memory', 'Japanese gear handbook, standard straight bevel pair, module 3, 20 and 40 teeth, 90°: value from memory', [
+    ['cone distance', 67.08204, 5e-6, 'mm', () => numberOf(recalled, 'coneDistance'), 'pitch radius over the cosine'],
+    ['face angle of the pinion', 29.12569, 5e-6, '°', () => numberOf(recalled, 'faceAngle'), 'face and root angles exchanged'],
+    ['root angle of the pinion', 23.36545, 5e-6, '°', () => numberOf(recalled, 'rootAngle'), 'addendum under the root'],
+    ['outside diameter of the pinion', 65.3666, 5e-5, 'mm', () => numberOf(recalled, 'outsideDiameter'), 'full two addenda added'],
+    ['outside diameter of the gear', 122.6833, 5e-5, 'mm', () => numberOf(recalled, 'mateOutside'), 'pinion’s angle for the gear'],
+    ['apex to crown, pinion', 58.6584, 5e-5, 'mm', () => numberOf(recalled, 'apexToCrown'), 'cone distance for its run along the axis'],
+  ]),
+  ...casesOf(WORMS, 'memory', 'SDP/SI, Elements of Metric Gear Technology, screw gears without shift, module 3: value from memory', [
+    ['15/24, 20° and 30°: pinion', 47.888, 0.0005, 'mm', () => numberOf(screw, 'pitchDiameter1'), 'helix of the mate taken'],
+    ['15/24, 20° and 30°: gear', 83.1384, 5e-5, 'mm', () => numberOf(screw, 'pitchDiameter2'), 'divided by the sine'],
+    ['15/24, shafts at 50°: the mate’s helix', 30, 1e-6, '°', () => numberOf(screw, 'mateHelix'), 'hands confused'],
+  ]),
+  ...casesOf(
+    'Tooth strength',
+    'published',
+    'Budynas and Nisbett, Shigley’s Mechanical Engineering Design, table 14-2, as quoted in a student’s program',
+    (
+      [
+        [28, 0.353],
+        [30, 0.359],
+        [34, 0.371],
+        [38, 0.384],
+        [43, 0.397],
+        [50, 0.409],
+        [60, 0.422],
+        [75, 0.435],
+        [100, 0.447],
+        [150, 0.46],
+        [300, 0.472],
+        [400, 0.48],
+      ] as const
+    ).map(
+      ([N, Y]) =>
+        [`Y of ${N} teeth, 20°`, Y, 1e-9, '', () => lewisFactor('20', N), 'a row left out: its neighbours in proportion'] as const,
+    ),
+    'Shigley 14-2',
   ),
   ...casesOf('Tooth strength', 'published', 'Wentzell, Machine Design, ex 12.2 to 12.7 and 13.2', [
     ['2.5 in at 1725', 1129.01, 0.005, 'ft/min', () => pitchLineFtPerMin(2.5, 1725), 'radius for diameter'],

@@ -1,3 +1,4 @@
+import { spanOver } from '../../lib/gears/base-tangent.formulas.ts';
 import { foundSpline } from '../../lib/splines/find.sums.ts';
 import { grooveFeed } from '../../lib/splines/hub.formulas.ts';
 import { dinShift, formClearance } from '../../lib/splines/involute.formulas.ts';
@@ -82,6 +83,8 @@ const B92 =
 const STOCK = 'Spline components, table of splined hubs: teeth, nominal outside and pitch (testing.mechaface.com, Spline Components)';
 const OMNI = 'Omni Gear and Machine, Involute Splines, Old American Standard';
 const SHEET = 'Worked sheet of a spline DIN 5480, 6 × 0.8 × 30° × 6 (xueke.org, document 311542)';
+const W50 =
+  'Some concepts about DIN 5480 spline dimension, part 2, W 50 × 2 × 24 × 8h (grabcad.com, tutorial), sizes of inspection of DIN 5480-2';
 const STORY = 'derived: the story of the missing stub shaft, cuts simulated on a round bar';
 
 export const cases: readonly Case[] = [
@@ -286,6 +289,24 @@ export const cases: readonly Case[] = [
     ],
     'DIN 5480 sheet',
   ),
+  ...list('published', W50, [
+    [
+      'W 50 × 2 × 24: over pins of 4 mm',
+      54.218,
+      0.0006,
+      'mm',
+      () => overPins({ N: 24, a: A30, D: 48, k: 4, t: din(50, 2, 24).t }),
+      'shift of the reference diameter left out, or with its sign turned',
+    ],
+    [
+      'W 50 × 2 × 24: over 4 teeth',
+      21.179,
+      0.0006,
+      'mm',
+      () => spanOver({ N: 24, mn: 2, an: A30, psi: 0, v: -0.1, A: 0.9, B: 1.1, ring: false, unit: 'mm' }, din(50, 2, 24).t, 4),
+      'a tooth of half the pitch',
+    ],
+  ]),
   ...list('derived', B92, [
     ['20 teeth, 16/32, flat: shaft outside 21/16', 1.3125, 1e-9, 'in', () => ansi(20, 16).shaft.outside, 'gear addendum'],
     ['20 teeth, 16/32, flat: shaft inside 18.65/16', 1.165625, 1e-9, 'in', () => ansi(20, 16).shaft.inside, 'fillet for flat'],
