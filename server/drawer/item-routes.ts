@@ -13,7 +13,7 @@ import { confirmView } from '../forms/confirm-view.ts';
 import { dayOf } from '../forms/date-field.ts';
 import { readForm } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
-import { withTaken } from '../forms/taken.ts';
+import { takenWords, withTaken } from '../forms/taken.ts';
 import { recordId } from '../record-id.ts';
 import { usualUnit } from '../settings/defaults.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
@@ -56,7 +56,10 @@ export const standing = (line: ItemLine, rev = line.rev): Standing => ({ id: lin
 export async function edit(visit: Visit): Promise<Result> {
   const line = await askedItem(visit);
   const unit = await unitOf(visit.db, line);
-  return show('drawer/form', editView(standing(line), { unit, typed: withTaken(typedOfItem(line, unit), visit.query), problems: {} }));
+  return show(
+    'drawer/form',
+    editView(standing(line), { unit, typed: withTaken(typedOfItem(line, unit), visit.query), problems: {} }, takenWords(visit.query)),
+  );
 }
 
 /** What is being made of this thing hangs on its sizes and readings. */
@@ -146,6 +149,8 @@ async function heldBy(db: Db, line: ItemLine): Promise<string> {
 
 export async function gone(visit: Visit): Promise<Result> {
   const line = await askedItem(visit);
+  // Gone meanwhile: its page has no such form any more, and what was wrong would be said nowhere.
+  if (line.state === 'gone') throw new RecordChanged('item', line.id, {}, visit.body);
   const read = readForm(visit.body, goneFields);
   const held = await heldBy(visit.db, line);
   const problems = read.ok ? (held === '' ? {} : { why: held }) : read.problems;

@@ -2,6 +2,7 @@ import { RecordChanged } from '../../db/changes.ts';
 import { workThatWants } from '../../db/needs-again.ts';
 import type { ToolDetails, ToolForms } from '../../db/tool-details.ts';
 import { addTool, allTools, saveTool, type ToolLine, tool, toolsOfKind } from '../../db/tools.ts';
+import { DomainError } from '../../lib/figure/domain-error.ts';
 import { to } from '../addresses.ts';
 import { askedBefore, sentRev } from '../asked.ts';
 import { dayOf } from '../forms/date-field.ts';
@@ -122,6 +123,8 @@ async function stand(visit: Visit, says: string, changes: Parameters<typeof save
 export async function lend(visit: Visit): Promise<Result> {
   const line = await askedTool(visit);
   const read = readForm(visit.body, lendFields);
+  // Lent meanwhile: its page has no such form any more, and what was wrong would be said nowhere.
+  if (line.row.rev !== sentRev(visit)) return show('conflict', lendConflict(line, read.typed), 409);
   if (!read.ok) return onePage(visit, line, read.typed, read.problems, 422);
   const { lentTo, dueOn } = read.value;
   try {
@@ -135,11 +138,18 @@ export async function lend(visit: Visit): Promise<Result> {
 export const comeBack = (visit: Visit): Promise<Result> => stand(visit, 'is back', { here: 1, lent_to: '', due_on: null });
 
 const WEAR = { sharp: 'is sharp', dull: 'is blunt', 'worn out': 'is worn out' } as const;
+const isWear = (asked: string): asked is keyof typeof WEAR => Object.hasOwn(WEAR, asked);
 
 export async function wear(visit: Visit): Promise<Result> {
-  const asked = visit.body['wear'];
-  const wanted = asked === 'sharp' || asked === 'dull' || asked === 'worn out' ? asked : 'sharp';
-  return stand(visit, WEAR[wanted], { wear: wanted });
+  const asked = String(visit.body['wear'] ?? '');
+  if (!isWear(asked))
+    throw new DomainError({
+      given: `A condition “${asked.slice(0, 40)}”.`,
+      limit: 'A tool is sharp, dull or worn out.',
+      tryThis: 'Go back and press one of the buttons.',
+      about: [],
+    });
+  return stand(visit, WEAR[asked], { wear: asked });
 }
 
 export const retire = (visit: Visit): Promise<Result> =>
