@@ -109,7 +109,7 @@ async function refuseWhileMade(db: Executor, id: number): Promise<void> {
   if (open) throw new RoutingOpen(id);
 }
 
-/** Saves a part, and its gear when one is given (a part without one gets it). Throws RecordNotFound, RecordChanged, RoutingOpen (another way). */
+/** Saves a part, and its gear when one is given (a part without one gets it). Throws RecordNotFound, RecordChanged, RoutingOpen (another way, or a pitch no longer known). */
 export const savePart = (
   db: Executor,
   id: number,
@@ -118,8 +118,9 @@ export const savePart = (
   wheel: { readonly gear: AnyGear; readonly forms?: Forms; readonly foundBy?: string } | null = null,
 ): Promise<Row<'part'>> =>
   together(db, async (trx) => {
-    const { way } = await rowOf(trx, 'part', id);
-    if (changes.way !== undefined && changes.way !== way) await refuseWhileMade(trx, id);
+    const { way, gear_id } = await rowOf(trx, 'part', id);
+    const forgets = wheel?.gear.pitch === null && gear_id !== null && (await gearById(trx, gear_id)).gear.pitch !== null;
+    if (forgets || (changes.way !== undefined && changes.way !== way)) await refuseWhileMade(trx, id);
     const row = await saveRow(trx, 'part', id, rev, changes);
     if (!wheel) return findable(trx, row);
     if (row.gear_id !== null) await replaceGear(trx, row.gear_id, wheel.gear, wheel.forms, wheel.foundBy);

@@ -34,7 +34,7 @@ export function readingsTable(readings: readonly Reading[], strike: ((id: number
         cells: [
           strike ? linkCell(name, strike(reading.id)) : cell(name),
           cell(readingWordsOf(reading)),
-          cell(reading.instrument),
+          cell(reading.instrument || '–'),
           cell(reading.read_on.slice(0, 10)),
         ],
       };

@@ -97,12 +97,12 @@ export type Standing = { readonly id: number; readonly rev: number; readonly nam
 
 const backTo = ({ id, name }: Standing): LinkView => ({ says: name, href: to.item(id) });
 
-export const editView = (item: Standing, asked: Asked): PageData<'drawer/form'> => ({
+export const editView = (item: Standing, asked: Asked, says = ''): PageData<'drawer/form'> => ({
   title: `Change ${item.name}`,
   place: 'Drawer',
   back: backTo(item),
   titleBlock: [],
-  says: '',
+  says,
   form: formOf(asked, itemGroups(item.kind, asked.unit, asked.typed, asked.problems), {
     action: to.itemEdit(item.id),
     hidden: [{ name: 'rev', value: String(item.rev) }],

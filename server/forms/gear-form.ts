@@ -1,6 +1,6 @@
 import type { AnyGear } from '../../db/gears.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import type { Body, Bore, Gear, Hand, Opening, Recess, ToothSystem } from '../../lib/gears/gear.ts';
+import type { Body, Bore, Gear, Hand, Opening, Pitch, Recess, ToothSystem } from '../../lib/gears/gear.ts';
 import { readPitch } from '../../lib/gears/pitch.ts';
 import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
 import { systemByKey } from '../../lib/gears/systems.ts';
@@ -9,7 +9,7 @@ import { checkedTooth } from '../../lib/gears/wheel.ts';
 import { type Angle, degrees } from '../../lib/values/angle.ts';
 import { inches, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
-import type { TypedLength } from '../../lib/values/read.ts';
+import { type Read, read, type TypedLength } from '../../lib/values/read.ts';
 import { boreFields, boreOf, boreProblems, formsOfBore, sizeField } from './bore-form.ts';
 import { angleField, choiceField, countField, numberField, optional, readField, tickField } from './field.ts';
 import { type FormRead, type Problems, readForm, type Typed, type ValuesOf } from './form.ts';
@@ -62,7 +62,7 @@ export const openPatternFields = (unit: LengthUnit) => {
   const pattern = patternFields(unit);
   return {
     ...pattern,
-    pitch: optional(pattern.pitch),
+    pitch: { ...pattern.pitch, read: (text: string): Read<Pitch | null> => (text.trim() === '' ? read(null) : pattern.pitch.read(text)) },
     notKnown: tickField({ label: 'Pitch not known yet', hint: 'Only the teeth are counted: it is identified afterwards' }),
   };
 };
@@ -202,12 +202,12 @@ type WheelRead =
 
 /** Reads a whole wheel out of what was sent, problems between fields among them. */
 export function readGear(sent: unknown, unit: LengthUnit): WheelRead {
-  const read: FormRead<GearFields> = readForm(sent, gearFields(unit));
-  const pitch = pitchProblems(read.typed);
-  if (!read.ok) return { ...read, problems: { ...pitch, ...read.problems } };
-  const problems = { ...pitch, ...gearProblems(read.value) };
-  if (Object.keys(problems).length > 0) return { ok: false, problems, typed: read.typed };
-  return { ok: true, gear: gearOf(read.value), forms: formsOf(read.value), typed: read.typed };
+  const all: FormRead<GearFields> = readForm(sent, gearFields(unit));
+  const pitch = pitchProblems(all.typed);
+  if (!all.ok) return { ...all, problems: { ...pitch, ...all.problems } };
+  const problems = { ...pitch, ...gearProblems(all.value) };
+  if (Object.keys(problems).length > 0) return { ok: false, problems, typed: all.typed };
+  return { ok: true, gear: gearOf(all.value), forms: formsOf(all.value), typed: all.typed };
 }
 
 /** The unit that a form's sizes are in: it travels in a hidden field, so that the unit beside each box is always the true one. */

@@ -23,6 +23,14 @@ const LONGEST = 400;
 /** The boxes of a wheel's form that an answer writes over. */
 export const takenBoxes = (typed: Typed): Typed => Object.fromEntries(BOXES.map((name) => [name, typed[name] ?? '']));
 
+/** What is said over a form with an answer written in, or with what stood there before it; '' over any other. */
+export function takenWords({ pitch, saidOfIt }: Readonly<Record<string, unknown>>): string {
+  if (typeof pitch !== 'string' || typeof saidOfIt !== 'string') return '';
+  return saidOfIt === ''
+    ? 'What stood there before is written in again. Nothing is saved yet: save it to put it back.'
+    : 'The answer is written in. Nothing is saved yet: look it over, then save.';
+}
+
 /** A wheel's form as it stands on record, with an answer written into it. Nothing is saved by that: its owner looks at it and saves it. */
 export function withTaken(typed: Typed, query: Readonly<Record<string, unknown>>): Typed {
   const sent = (name: string): string | null => {

@@ -12,7 +12,7 @@ import { conflictView } from '../forms/conflict.ts';
 import type { Typed } from '../forms/form.ts';
 import { unitSent } from '../forms/gear-form.ts';
 import { sizesHidden, typedOfPattern } from '../forms/gear-typed.ts';
-import { withTaken } from '../forms/taken.ts';
+import { takenWords, withTaken } from '../forms/taken.ts';
 import { recordId } from '../record-id.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { editPartPage, newPartPage } from './form-view.ts';
@@ -79,7 +79,12 @@ export async function askEdit(visit: Visit): Promise<Result> {
   const { part, ...asking } = await found(visit);
   return show(
     'parts/form',
-    editPartPage(part, part.rev, { ...asking, tried: { typed: withTaken(typedOfPart(part, asking.unit), visit.query), problems: {} } }),
+    editPartPage(
+      part,
+      part.rev,
+      { ...asking, tried: { typed: withTaken(typedOfPart(part, asking.unit), visit.query), problems: {} } },
+      takenWords(visit.query),
+    ),
   );
 }
 

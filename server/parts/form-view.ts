@@ -51,8 +51,8 @@ export function newPartPage(machine: Row<'project'>, asking: Asking): PageData<'
   };
 }
 
-/** rev: the one that the form started from. */
-export function editPartPage(part: PartLine, rev: number, asking: Asking): PageData<'parts/form'> {
+/** rev: the one that the form started from. says: what is to be known before it is saved. */
+export function editPartPage(part: PartLine, rev: number, asking: Asking, says = ''): PageData<'parts/form'> {
   const back = { says: part.name, href: to.part(part.id) };
   const links = linksTo(asking.sort, asking.unit, (given) => to.partEdit(part.id, given));
   return {
@@ -60,7 +60,7 @@ export function editPartPage(part: PartLine, rev: number, asking: Asking): PageD
     place: 'Machines',
     back,
     titleBlock: [],
-    says: '',
+    says,
     links: part.stored || part.unknown ? links.slice(1) : links,
     form: {
       id: 'form',

@@ -85,7 +85,7 @@ function placeRow(bench: Bench, place: Place): RowView {
       linkCell(`${place.gear.teeth} teeth`, to.part(place.id)),
       stateCell(partState(place)),
       cell(place.mark),
-      fitted ? linkCell(`no. ${fitted.item.id}`, to.item(fitted.item.id)) : cell('not there'),
+      place.item_id === null ? cell('not there') : linkCell(`no. ${place.item_id}`, to.item(place.item_id)),
       cell(['belongs', ...toMind(fitted), ...(place.blank_fails ? [`choose the blank anew: ${place.blank_fails}`] : [])].join('; ')),
     ],
   };

@@ -166,7 +166,9 @@ describe('a wheel of unknown pitch', () => {
     const taken = await post(formOf(await asked(`part-${partId}`), 'Take this answer: module 3'));
     const notice = String(taken.cookies.find(({ name }) => name === 'backgear-notice')?.value ?? '');
     const shown = await visitWith(shop, String(taken.headers.location), `backgear-notice=${encodeURIComponent(notice)}`);
-    const form = formOf(await get(linked(shown, 'Not so: what stood there before')), 'Save');
+    const undo = await get(linked(shown, 'Not so: what stood there before'));
+    expect(undo).toContain('Nothing is saved yet: save it to put it back.');
+    const form = formOf(undo, 'Save');
     expect(form.fields).toMatchObject({ notKnown: 'yes', pitch: '' });
     expect((await post(form)).statusCode).toBe(303);
     const after = await part(db, partId);
