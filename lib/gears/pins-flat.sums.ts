@@ -2,7 +2,7 @@ import type { Caution, Figure, Given } from '../figure/figure.ts';
 import { baseOf, type Flanks, pitchOf } from './flanks.formulas.ts';
 import { circleFromFlat, overFlatAnvils, slidApart } from './flat-anvils.formulas.ts';
 import { toldLength, workedAngle, workedLength } from './parallel-terms.ts';
-import { overPins, pinCircle, thicknessFromPins } from './pins.formulas.ts';
+import { pinCircle, thicknessFromPins } from './pins.formulas.ts';
 
 const DERIVED = 'derived: the shortest distance between two helices; no published form of it was found';
 
@@ -16,7 +16,7 @@ export type FlatAsked = {
 };
 
 /** A helical wheel of odd count reads otherwise over balls in one plane than over long pins, or balls, that a flat anvil lets slide. */
-export const slides = ({ psi, N, ring }: Flanks): boolean => psi > 0 && N % 2 === 1 && !ring;
+const slides = ({ psi, N, ring }: Flanks): boolean => psi > 0 && N % 2 === 1 && !ring;
 
 function readBack({ flanks, w, reading, at }: FlatAsked): Record<string, Figure> {
   const Rc = reading === undefined ? null : circleFromFlat(flanks, reading, w);
@@ -54,27 +54,16 @@ export function flatFigures(asked: FlatAsked): Record<string, Figure> {
   return { overFlatAnvils: toldLength(flanks.unit, said, M, numbers), ...readBack(asked) };
 }
 
+const PLANE = 'This holds for balls held in one plane across the axis.';
+
 /** Which of the two readings is meant, in words. */
 export function flatCautions({ flanks, st, w }: Pick<FlatAsked, 'flanks' | 'st' | 'w'>): readonly Caution[] {
   if (!(flanks.psi > 0 && flanks.N % 2 === 1)) return [];
-  const caution = (says: string, weight: 'beware' | 'danger' = 'beware'): Caution => ({
-    name: 'Odd count, helical',
-    says,
-    weight,
-    about: 'overPins',
-  });
-  if (flanks.ring) return [caution('This holds for balls held in one plane across the axis.')];
-  const M = overFlatAnvils(flanks, pinCircle(flanks, st, w), w);
-  if (M === null)
-    return [
-      caution('This holds for balls held in one plane across the axis. At this helix long pins between flat anvils slide off: use balls.'),
-    ];
-  const off = overPins(flanks, st, w) - M;
-  return [
-    caution(
-      off > 0
-        ? 'This holds for balls held in one plane across the axis. Flat anvils let pins and balls slide along their spaces, and read the smaller figure below.'
-        : 'This holds for balls held in one plane across the axis.',
-    ),
-  ];
+  const says = (): string => {
+    if (flanks.ring) return PLANE;
+    return overFlatAnvils(flanks, pinCircle(flanks, st, w), w) === null
+      ? `${PLANE} At this helix long pins between flat anvils slide off: use balls.`
+      : `${PLANE} Flat anvils let pins and balls slide along their spaces, and read the smaller figure below.`;
+  };
+  return [{ name: 'Odd count, helical', says: says(), weight: 'beware', about: 'overPins' }];
 }
