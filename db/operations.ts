@@ -25,14 +25,9 @@ export type OperationLine = Omit<Row<'operation'>, 'steps' | 'measures' | 'cauti
   readonly waits: readonly Wait[];
 };
 
-/** What to do, and what is to be said of the blank by what was measured so far. */
+/** What to do, and what is to be said of blank and tools by what is on record so far. */
 export const stepsShown = ({ steps, verdict }: Pick<OperationLine, 'steps' | 'verdict'>): readonly string[] =>
   verdict === '' ? steps : [...steps, verdict];
-
-/** What is to be said of the blank follows what was measured, at an operation that is done as well. */
-export async function setVerdict(db: Executor, id: number, verdict: string): Promise<void> {
-  await db.updateTable('operation').set({ verdict }).where('id', '=', id).execute();
-}
 
 /** Writes one planned operation at its place; gives its id. */
 export async function addPlanned(db: Executor, routingId: number, place_no: number, planned: PlannedOperation): Promise<number> {

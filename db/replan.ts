@@ -9,7 +9,7 @@ import { type FigureChanged, type StoredOperation, whatChanged } from '../lib/ro
 import { rowOf } from './changes.ts';
 import { type Executor, type Row, together } from './executor.ts';
 import { addNeeds, settleNeeds } from './needs.ts';
-import { type OperationLine, operationsOf, setVerdict, strikeOut } from './operations.ts';
+import { type OperationLine, operationsOf, strikeOut } from './operations.ts';
 import { type PartLine, part } from './parts.ts';
 import { planAsked } from './plan-asked.ts';
 import { planOf } from './planned.ts';
@@ -33,10 +33,13 @@ export type Changed = {
 
 const isOpen = ({ state }: OperationLine): boolean => state !== 'done' && state !== 'struck out';
 
-/** Cautions are always those of today: a warning is not accepted first, and none outlives its reason, at an operation that is done neither. */
-function warnedToday(line: OperationLine, plan: Plan): OperationLine {
+/**
+ * Cautions, and what is said of blank and tools, are always those of today: a warning is not accepted first, and none outlives its reason,
+ * at an operation that is done neither.
+ */
+function saidToday(line: OperationLine, plan: Plan): OperationLine {
   const now = line.key === null ? undefined : plan.operations.find(({ key }) => key === line.key);
-  return now ? { ...line, cautions: now.cautions } : line;
+  return now ? { ...line, cautions: now.cautions, verdict: now.verdict ?? '' } : line;
 }
 
 /** A routing as it is written: the part that it makes, and its operations. */
@@ -48,7 +51,7 @@ export async function todayOf(db: Executor, written: Written, shop?: ShopNow): P
   try {
     const asked = routing.closed_on === null ? await planAsked(db, written, shop ?? (await shopNow(db))) : null;
     const plan = asked ? planOf(asked) : null;
-    return { lines: plan ? lines.map((line) => warnedToday(line, plan)) : lines, plan, refusal: '' };
+    return { lines: plan ? lines.map((line) => saidToday(line, plan)) : lines, plan, refusal: '' };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { lines, plan: null, refusal: error.message };
@@ -143,23 +146,21 @@ async function followArbors(db: Executor, { lines, plan }: Today): Promise<boole
   return changed;
 }
 
-/** The cautions of today are kept, so that a routing that is closed, which plans nothing any more, ends with those that still had a reason. */
-async function keepCautions(db: Executor, routingId: number, { lines }: Today): Promise<void> {
-  const kept = await db.selectFrom('operation').select(['id', 'cautions']).where('routing_id', '=', routingId).execute();
-  const stored = new Map(kept.map(({ id, cautions }) => [id, cautions]));
-  for (const { id, cautions } of lines) {
-    const now = JSON.stringify(cautions);
-    if (stored.get(id) !== now) await db.updateTable('operation').set({ cautions: now }).where('id', '=', id).execute();
+/** What is said today is kept, so that a routing that is closed, which plans nothing any more, ends with what still had a reason. */
+async function keepSaid(db: Executor, routingId: number, { lines }: Today): Promise<void> {
+  const kept = await db.selectFrom('operation').select(['id', 'cautions', 'verdict']).where('routing_id', '=', routingId).execute();
+  const stood = new Map(kept.map((row) => [row.id, row]));
+  for (const { id, verdict, ...line } of lines) {
+    const cautions = JSON.stringify(line.cautions);
+    const [had, said] = [stood.get(id), { cautions, verdict }];
+    if (had?.cautions === cautions && had.verdict === verdict) continue;
+    await db.updateTable('operation').set(said).where('id', '=', id).execute();
   }
 }
 
 /** What measuring says of the blank is kept: lists read whether it will do. While the readings make no sense, what stood there stays. */
-async function judgeBlank(db: Executor, routingId: number, { lines, plan, refusal }: Today): Promise<void> {
+async function judgeBlank(db: Executor, routingId: number, { plan, refusal }: Today): Promise<void> {
   if (refusal === '') await setBlankFails(db, routingId, plan?.blankFails ?? '');
-  for (const { verdict = '', key } of plan?.operations ?? []) {
-    const line = lines.find((one) => one.key === key);
-    if (line && line.verdict !== verdict) await setVerdict(db, line.id, verdict);
-  }
 }
 
 /** Sets the flag that lists read, to be called in the transaction of every change that figures hang on. */
@@ -168,7 +169,7 @@ export const refreshStale = (db: Executor, routingId: number): Promise<void> =>
     const today = await replan(trx, routingId);
     if (await followArbors(trx, today)) await settleNeeds(trx, meets);
     await judgeBlank(trx, routingId, today);
-    await keepCautions(trx, routingId, today);
+    await keepSaid(trx, routingId, today);
     await setStale(trx, routingId, changesSince(today).length > 0);
   });
 

@@ -44,11 +44,8 @@ export const fileTest = (spare: SpareWheel, after: string): PlannedOperation =>
     key: 'file-test',
     title: 'Try it with a file; settle the material',
     setUp: BENCH,
-    steps: [
-      'Try a file on tip, root, web and bore.',
-      `Written down: ${spare.hardness}, ${spare.material}.`,
-      'Skates on the tips only: a hard case. Skates everywhere: put the wheel back.',
-    ],
+    steps: ['Try a file on tip, root, web and bore.', 'Skates on the tips only: a hard case. Skates everywhere: put the wheel back.'],
+    verdict: `Written down: ${spare.hardness}; ${spare.material === 'unknown' ? 'material not known' : spare.material}.`,
     minutes: MINUTES.fileTest,
     after: [after],
     ...(spare.hardness === 'file bites' ? {} : { cautions: [notTried(spare)] }),
@@ -107,9 +104,9 @@ export function soundEnough(job: Job, verdict: SpareVerdict, after: string): Pla
   });
 }
 
-/** Cutter, hole and arbor in one line, with what is stamped on it. */
+/** Cutter, hole and arbor as they stand today: what comes in or is lent out changes it. */
 function cutterLine({ cutter, shop }: Job): readonly string[] {
-  const lay = `Cutter: ${needWords(cutter.need).replace(/^cutter /, '')}. Read its range, angle and stamped depth; feel its edges.`;
+  const lay = `Cutter: ${needWords(cutter.need).replace(/^cutter /, '')}.`;
   const { right } = cutter;
   if (right) return [lay, right.arbor.fits ? `It goes on ${right.arbor.fits.name}.` : right.arbor.says];
   const arbors = [...new Set(shop.arbors.filter(({ here }) => here).map(({ diameter }) => holeWords(diameter)))];
@@ -127,11 +124,12 @@ export const layOut = (job: Job, after: string, widest: Length = outsideOf(job))
     title: 'Lay hands on every tool',
     setUp: BENCH,
     steps: [
-      ...cutterLine(job),
+      'Cutter: read its range, angle and stamped depth; feel its edges.',
       ...job.mandrel.map((need) => `The ${needWords(need)}, and its dog.`),
       ...job.dividing.needs.map((need) => `The ${needWords(need)}.`),
       `See that ${swing(job, widest)} swings over the saddle, and ${swing(job, outsideOf(job))} clear under the cutter arbor.`,
     ],
+    verdict: cutterLine(job).join(' '),
     cautions: job.cutter.choice.cautions,
     minutes: MINUTES.layOut,
     after: [after],

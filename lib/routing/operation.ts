@@ -41,7 +41,7 @@ export type PlannedFigure = Figure & { readonly towards?: string };
 
 /**
  * One operation as lib plans it. key: lib's stable name, by which stored operations are matched. after: keys that come first.
- * verdict: what is to be said of the blank by what was measured so far.
+ * verdict: what is to be said of blank and tools by what is on record so far; unlike the steps it follows every change.
  */
 export type PlannedOperation = {
   readonly key: string;
