@@ -13,8 +13,8 @@ export type UnknownGear = Pick<Gear, 'teeth' | 'face' | 'bore' | 'body'> & { rea
 export type AnyGear = Gear | UnknownGear;
 
 /** A wheel as lib has it, and how its lengths were typed. foundBy: how its pitch was found out; '' where it was simply known. */
-export type StoredGear = { readonly gear: Gear; readonly forms: Forms; readonly foundBy: string };
-export type StoredUnknown = { readonly gear: UnknownGear; readonly forms: Forms };
+type StoredGear = { readonly gear: Gear; readonly forms: Forms; readonly foundBy: string };
+type StoredUnknown = { readonly gear: UnknownGear; readonly forms: Forms };
 /** What a row that may have a wheel has: one with its pitch, one still to be identified, or none. */
 export type WheelOfRow = { readonly stored: StoredGear | null; readonly unknown: StoredUnknown | null };
 

@@ -84,7 +84,7 @@ function otherBoxes(readings: readonly Reading[]): Boxes {
 }
 
 /** What was read on a wheel, as it would be typed into the boxes of the sum. */
-export const boxesOf = (teeth: number, readings: readonly Reading[]): Boxes => ({
+const boxesOf = (teeth: number, readings: readonly Reading[]): Boxes => ({
   teeth: `${teeth}`,
   ...outsideBoxes(readings),
   ...spanBoxes(sizesOf(readings, READING_NAMES.span)),
