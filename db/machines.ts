@@ -16,24 +16,40 @@ export type NewMachine = Omit<Machine, 'id'> & {
 };
 export type MachineLine = { readonly row: Row<'machine'>; readonly machine: Machine };
 
-type DialColumns<N extends 'cross' | 'depth'> = Pick<Row<'machine'>, `${N}_reads` | `${N}_unit` | `${N}_division_nm` | `${N}_per_turn`>;
+type DialColumns<N extends 'cross' | 'depth'> = Pick<
+  Row<'machine'>,
+  `${N}_reads` | `${N}_unit` | `${N}_division_nm` | `${N}_per_turn` | `${N}_lash_nm`
+>;
 const crossColumns = (dial: Dial | null): DialColumns<'cross'> => ({
   cross_reads: dial?.reads ?? null,
   cross_unit: dial?.unit ?? null,
   cross_division_nm: dial?.division ?? null,
   cross_per_turn: dial?.perTurn ?? null,
+  cross_lash_nm: dial?.lash ?? null,
 });
 const depthColumns = (dial: Dial | null): DialColumns<'depth'> => ({
   depth_reads: dial?.reads ?? null,
   depth_unit: dial?.unit ?? null,
   depth_division_nm: dial?.division ?? null,
   depth_per_turn: dial?.perTurn ?? null,
+  depth_lash_nm: dial?.lash ?? null,
 });
 
-function dialOf(reads: Dial['reads'] | null, unit: Dial['unit'] | null, division: number | null, perTurn: number | null): Dial | null {
+type Kept = { [K in 'reads' | 'unit']: Dial[K] | null } & { [K in 'division' | 'perTurn' | 'lash']: number | null };
+function dialOf({ reads, unit, division, perTurn, lash }: Kept): Dial | null {
   if (reads === null || unit === null || division === null || perTurn === null) return null;
-  return { reads, unit, division: division as Length, perTurn };
+  return { reads, unit, division: division as Length, perTurn, ...(lash === null ? {} : { lash: lash as Length }) };
 }
+const crossDial = (row: Row<'machine'>): Dial | null =>
+  dialOf({
+    ...{ reads: row.cross_reads, unit: row.cross_unit, division: row.cross_division_nm },
+    ...{ perTurn: row.cross_per_turn, lash: row.cross_lash_nm },
+  });
+const depthDial = (row: Row<'machine'>): Dial | null =>
+  dialOf({
+    ...{ reads: row.depth_reads, unit: row.depth_unit, division: row.depth_division_nm },
+    ...{ perTurn: row.depth_per_turn, lash: row.depth_lash_nm },
+  });
 
 const rowFor = (machine: NewMachine): NewRow<'machine'> => ({
   name: machine.name,
@@ -93,8 +109,8 @@ async function linesOf(db: Executor, rows: readonly Row<'machine'>[]): Promise<M
     speedsRpm: speeds.filter((speed) => speed.machine_id === row.id).map((speed) => speed.rpm),
     feeds: feeds.filter((feed) => feed.machine_id === row.id).map((feed) => feed.feed_nm as Length),
     feedsPer: row.feeds_per,
-    crossDial: dialOf(row.cross_reads, row.cross_unit, row.cross_division_nm, row.cross_per_turn),
-    depthDial: dialOf(row.depth_reads, row.depth_unit, row.depth_division_nm, row.depth_per_turn),
+    crossDial: crossDial(row),
+    depthDial: depthDial(row),
     screwedNose: row.screwed_nose === 1,
   });
   return rows.map((row) => ({ row, machine: machineOf(row) }));

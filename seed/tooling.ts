@@ -153,7 +153,7 @@ async function holding(db: Executor): Promise<void> {
 const CHUCK = { runOut: IN3, diameter: { unit: 'in', places: 0 } } as const;
 
 const CROSS_DIAL = { reads: 'travel', unit: 'in', division: inches(0.001), perTurn: 100 } as const;
-const KNEE_DIAL = { reads: 'travel', unit: 'in', division: inches(0.001), perTurn: 125 } as const;
+const KNEE_DIAL = { reads: 'travel', unit: 'in', division: inches(0.001), perTurn: 125, lash: inches(0.012) } as const;
 
 async function machines(db: Executor): Promise<void> {
   await addMachine(db, {

@@ -98,7 +98,7 @@ export interface ChuckTable {
   top_speed_rpm: number | null;
 }
 
-/** The four columns of a dial are all set or all null. */
+/** The four columns of a dial are all set or all null. lash: as the dial reads; null while not measured. */
 export interface MachineTable {
   id: Generated<number>;
   name: string;
@@ -118,6 +118,8 @@ export interface MachineTable {
   gone_on: string | null;
   rev: Generated<number>;
   quadrant: Generated<string>;
+  cross_lash_nm: number | null;
+  depth_lash_nm: number | null;
 }
 
 export interface MachineSpeedTable {

@@ -6,6 +6,7 @@ import type { Ratio } from '../values/ratio.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
 import { CLAMP } from './clamp.ts';
 import { count, figuresFrom, given } from './index-figure.ts';
+import { holesBack } from './lash.ts';
 import { type CircleThatServes, circlesThatServe, sectorHoles, turnsMade, turnsPerDivision } from './plain.formulas.ts';
 import { whereOn } from './where-on.ts';
 import { whyNoCircle } from './why-not.ts';
@@ -17,7 +18,8 @@ export type PlainKey = 'turns' | 'leastCircle' | 'crank' | 'sector' | 'sectorHol
 
 export type PlainAsked = {
   readonly divisions: number;
-  readonly head: Pick<Head, 'turns' | 'name'>;
+  /** lash: turns of the crank before the spindle moves, where it has been measured. */
+  readonly head: Pick<Head, 'turns' | 'name' | 'lash'>;
   readonly plates: readonly Plate[];
   /** The circle to set on, when it has been chosen already (with other parts, say). Otherwise the fewest holes on a plate in the shop. */
   readonly circle?: number;
@@ -40,7 +42,7 @@ export function plainIndexing(asked: PlainAsked): Answer<PlainKey> {
   const chosen = choose(asked, serving);
   return {
     figures: { ...common(asked), ...settings(asked, chosen.move) },
-    cautions: cautionsFor(chosen),
+    cautions: cautionsFor(chosen, asked.head.lash ?? null),
     says: saysWhere(asked, chosen),
     tables: [servingTable(serving)],
   };
@@ -158,11 +160,11 @@ const saysWhere = ({ divisions }: PlainAsked, { plate, side, move }: CircleThatS
     ? `${divisions} divisions: whole turns, on any circle.`
     : `${divisions} divisions on the ${move.circle} circle of ${whereOn(plate, side)}.`;
 
-function cautionsFor({ plate, move }: CircleThatServes): Caution[] {
+function cautionsFor({ plate, move }: CircleThatServes, lash: Ratio | null): Caution[] {
   const clamp: Caution = { ...CLAMP, about: 'crank' };
   const back: Caution = {
     name: 'Overshoot',
-    says: 'Gone past the hole: back beyond the lash, then up to it again.',
+    says: `Gone past the hole: back ${lash ? `${holesBack(lash, move.circle)} holes or more` : 'beyond the lash'}, then up to it again.`,
     weight: 'note',
     about: 'crank',
   };

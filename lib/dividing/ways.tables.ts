@@ -18,6 +18,13 @@ export function inTurns([num, den]: Ratio): string {
   return left === 0 ? `${whole}` : `${whole === 0 ? '' : `${whole} `}${left}/${den}`;
 }
 
+/** What comes out when the plate turns the wrong way, and when it is left locked; nothing of the kind where no gears turn it. */
+function falseCounts(turns: number, way: Way): (Value | string)[] {
+  if (way.method !== 'differential') return ['–', '–'];
+  const move = ratio(way.move.turns * way.move.circle + way.move.spaces, way.move.circle);
+  return (['wrong', 'locked'] as const).map((goes): Value => ({ ratio: countMade(turns, move, way.plateTurns, goes) }));
+}
+
 export function waysTable({ tools, oneIdler }: Asked, ways: readonly Way[]): AnswerTable {
   const row = (way: Way): (Value | string)[] => [
     METHOD[way.method].split(':')[0] as string,
@@ -25,12 +32,13 @@ export function waysTable({ tools, oneIdler }: Asked, ways: readonly Way[]): Ans
     moveWords(way),
     way.method === 'differential' ? trainWords(way.train) : 'none',
     way.method === 'differential' ? `${way.plateTurns.map(Math.abs).join('/')} ${plateWay(way)}; ${idlersSay(way, oneIdler)}` : 'still',
+    ...falseCounts(tools.turns, way),
     count(changesFrom(tools.mounted, way)),
   ];
   return {
     title: ways.length > MOST_SHOWN ? `The first ${MOST_SHOWN} of ${ways.length} ways, easiest first` : 'Ways that work, easiest first',
     unit: 'in',
-    heads: ['method', 'plate', 'move', 'gears', 'plate turns', 'weight of changes'],
+    heads: ['method', 'plate', 'move', 'gears', 'plate turns', 'wrong way makes', 'locked makes', 'weight of changes'],
     rows: ways.slice(0, MOST_SHOWN).map(row),
   };
 }

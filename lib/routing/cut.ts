@@ -6,9 +6,9 @@ import { chordalAnswer } from '../gears/chordal.sums.ts';
 import { depthToDial } from '../gears/depth.sums.ts';
 import { stillToFeed } from '../gears/feed.sums.ts';
 import { type SpanAnswer, spanAnswer } from '../gears/span.sums.ts';
-import { dialFigure } from '../turning/dial.sums.ts';
 import { add, inches, inUnit, type Length, millimetres, ofUnit } from '../values/length.ts';
 import { CAUTIONS } from './cautions.data.ts';
+import { depthDial, dialLash } from './depth-dial.ts';
 import type { Job } from './job.ts';
 import { materialCautions } from './material-words.ts';
 import { cuttingMinutes, cuttingTime, millSpeed, roundsOf } from './mill-speeds.ts';
@@ -18,16 +18,7 @@ import { crankFigures } from './plate-and-sector.ts';
 import { lengthRead, type Standing, standing, withFrom } from './readings.ts';
 import { roughDepth } from './rough.formulas.ts';
 import { cuttingNeeds, outsideNow } from './set-up-head.ts';
-import { measure, notKnown, operation } from './written.ts';
-
-const FROM_TOUCHING = 'Counted going in, from 0 where it just took the paper; overshot: back beyond the lash and in again.';
-
-/** A movement of the knee, or whatever feeds the depth, in that dial's own unit. */
-function depthDial(job: Job, { length, from }: Standing, name: string): Figure {
-  const dial = job.shop.mill?.depthDial;
-  if (!dial) return notKnown(name, 'm', 'dial not known', job.unit);
-  return { ...dialFigure({ move: length, counted: 'travel', dial, from }), name, note: FROM_TOUCHING };
-}
+import { measure, operation } from './written.ts';
 
 /** The depth to dial, from today's blank and the cutter's stamp; then what was typed over it. */
 function depthOf(job: Job): { figure: Figure; whole: Figure; cautions: readonly Caution[]; now: Standing } {
@@ -81,6 +72,7 @@ export function touch(job: Job, after: readonly string[]): PlannedOperation {
       depth: depth.figure,
       wholeDepth: depth.whole,
       dial: depthDial(job, depth.now, 'Dial from touching, full depth'),
+      ...dialLash(job.shop.mill?.depthDial ?? null),
       chordalAddendum: withFrom(chordal.chordalAddendum, { Dm: outside.from }),
       chordalThickness: chordal.chordalThickness,
       ...backlashFigures(job),

@@ -1,10 +1,10 @@
 import { idlersSay, plateWay, trainWords } from '../dividing/idlers.ts';
+import { LASH_UNKNOWN, lashFigure } from '../dividing/lash.ts';
 import { compoundWords, movesOf } from '../dividing/way-words.ts';
 import type { Figure } from '../figure/figure.ts';
 import { CAUTIONS } from './cautions.data.ts';
 import { ON_THE_HEAD } from './chosen-dividing.ts';
 import type { Job } from './job.ts';
-import { LASH_UNKNOWN, lashFigure } from './lash.ts';
 import { MINUTES } from './minutes.data.ts';
 import type { PlannedOperation } from './operation.ts';
 import { dialFigures, tableAndDial } from './table-and-dial.ts';

@@ -1,5 +1,6 @@
 import { dialPlace, lineWords } from '../dividing/dial-places.ts';
 import { figuresFrom, given } from '../dividing/index-figure.ts';
+import { LASH_UNKNOWN, lashFigure } from '../dividing/lash.ts';
 import type { Figure } from '../figure/figure.ts';
 import { pitchDiameter, toothOf } from '../gears/tooth.ts';
 import { ofUnit } from '../values/length.ts';
@@ -7,7 +8,6 @@ import type { ByDial } from './by-dial.ts';
 import { secondsAtWorst } from './by-dial.ts';
 import { CAUTIONS } from './cautions.data.ts';
 import type { Job } from './job.ts';
-import { LASH_UNKNOWN, lashFigure } from './lash.ts';
 import { MINUTES } from './minutes.data.ts';
 import type { PlannedOperation } from './operation.ts';
 import { operation } from './written.ts';

@@ -65,12 +65,16 @@ export type OtherTool = Tool & { readonly kind: 'other' };
 
 export type AnyTool = Cutter | Plate | Head | Mandrel | Arbor | Chuck | OtherTool;
 
-/** reads: what one turn of the dial stands for on the work, tool travel or diameter. division: the least division, as the dial reads. */
+/**
+ * reads: what one turn of the dial stands for on the work, tool travel or diameter. division: the least division, as the dial reads. lash: what
+ * it turns before the slide moves, as the dial reads; left out while not measured.
+ */
 export type Dial = {
   readonly reads: 'travel' | 'diameter';
   readonly unit: 'in' | 'mm';
   readonly division: Length;
   readonly perTurn: number;
+  readonly lash?: Length;
 };
 
 export type MachineKind = 'lathe' | 'mill' | 'drill' | 'shaper' | 'planer' | 'other';

@@ -122,7 +122,7 @@ export function dialMove(asked: DialAsked): Answer<DialKey> {
       value: { dial: readable(n, dial.perTurn) },
       formula: `T${factorOf(counted, dial.reads)} ÷ d ÷ q`,
       given: [...given, { symbol: 'q', name: 'divisions a turn', value: { count: dial.perTurn }, from: 'typed' }],
-      note: `${printShort(n, 1)} divisions at ${dial.perTurn} a turn. ${zeroWords(dial, asked.lash)}`,
+      note: `${printShort(n, 1)} divisions at ${dial.perTurn} a turn. ${zeroWords(dial, asked.lash ?? dial.lash)}`,
     },
     line: {
       ...base,

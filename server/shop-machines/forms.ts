@@ -33,6 +33,13 @@ const dialFields = (name: string) => ({
     numberField({ label: 'Least division', hint: 'As the dial reads: 0.001 or 0.02', limits: { least: 0.00001, most: 10 } }),
   ),
   perTurn: optional(countField({ label: 'Divisions in a turn', limits: { least: 2, most: 2000 } })),
+  lash: optional(
+    numberField({
+      label: 'Lash',
+      hint: 'What the dial turns before the slide moves, as it reads: 0.012. Empty: not measured',
+      limits: { least: 0, most: 10 },
+    }),
+  ),
 });
 
 const cross = dialFields('Cross-slide');
@@ -65,10 +72,12 @@ export const machineFields = (unit: LengthUnit) => ({
   crossUnit: cross.unit,
   crossDivision: cross.division,
   crossPerTurn: cross.perTurn,
+  crossLash: cross.lash,
   depthReads: depth.reads,
   depthUnit: depth.unit,
   depthDivision: depth.division,
   depthPerTurn: depth.perTurn,
+  depthLash: depth.lash,
   nose: textField({ label: 'Spindle nose', hint: 'Thread, taper or cam as known', most: 80 }),
   screwedNose: tickField({ label: 'Screwed nose: the chuck screws on' }),
   ...QUADRANT_FIELDS,
@@ -90,31 +99,36 @@ type DialTyped = {
   readonly unit: Dial['unit'];
   readonly division: number | null;
   readonly perTurn: number | null;
+  readonly lash: number | null;
 };
 const crossOf = (values: MachineValues): DialTyped => ({
   reads: values.crossReads,
   unit: values.crossUnit,
   division: values.crossDivision,
   perTurn: values.crossPerTurn,
+  lash: values.crossLash,
 });
 const depthOf = (values: MachineValues): DialTyped => ({
   reads: values.depthReads,
   unit: values.depthUnit,
   division: values.depthDivision,
   perTurn: values.depthPerTurn,
+  lash: values.depthLash,
 });
 
 /** A turn of a real feed screw lies between these, in inches. */
 const TURN_IN = { least: 0.01, most: 2 };
 
 /** A dial is whole or not there; and a turn of it is one that a feed screw may have. */
-function dialProblems({ reads, unit, division, perTurn }: DialTyped, name: 'cross' | 'depth'): Problems {
-  if (reads === null && division === null && perTurn === null) return {};
+function dialProblems({ reads, unit, division, perTurn, lash }: DialTyped, name: 'cross' | 'depth'): Problems {
+  if (reads === null && division === null && perTurn === null && lash === null) return {};
   const whole = 'A dial wants what it reads, its least division and its divisions in a turn; or leave all three empty.';
   if (reads === null) return { [`${name}Reads`]: whole };
   if (division === null) return { [`${name}Division`]: whole };
   if (perTurn === null) return { [`${name}PerTurn`]: whole };
   const turn = inUnit(ofUnit(division * perTurn, unit), 'in');
+  if (lash !== null && lash >= division * perTurn)
+    return { [`${name}Lash`]: 'A whole turn of lash and more: look at the nut, or at the number.' };
   if (turn >= TURN_IN.least && turn <= TURN_IN.most) return {};
   const says = `${printShort(division, 6)} × ${perTurn} makes one turn ${printShort(division * perTurn, 4)} ${unit}: no feed screw has that. Look at the dial again.`;
   return { [`${name}Division`]: says };
@@ -126,8 +140,10 @@ export const machineProblems = (values: MachineValues, typed: Typed): Problems =
   ...dialProblems(depthOf(values), 'depth'),
 });
 
-const dialOf = ({ reads, unit, division, perTurn }: DialTyped): Dial | null =>
-  reads === null || division === null || perTurn === null ? null : { reads, unit, division: ofUnit(division, unit), perTurn };
+const dialOf = ({ reads, unit, division, perTurn, lash }: DialTyped): Dial | null =>
+  reads === null || division === null || perTurn === null
+    ? null
+    : { reads, unit, division: ofUnit(division, unit), perTurn, ...(lash === null ? {} : { lash: ofUnit(lash, unit) }) };
 
 /** The machine that was typed, once machineProblems has found none. */
 export const machineOf = (values: MachineValues, typed: Typed): NewMachine => ({
@@ -150,6 +166,7 @@ const dialTyped = (name: 'cross' | 'depth', dial: Dial | null, unit: LengthUnit)
   [`${name}Unit`]: dial?.unit ?? unit,
   [`${name}Division`]: dial ? printShort(inUnit(dial.division, dial.unit), 6) : '',
   [`${name}PerTurn`]: dial ? String(dial.perTurn) : '',
+  [`${name}Lash`]: dial?.lash === undefined ? '' : printShort(inUnit(dial.lash, dial.unit), 6),
 });
 
 /** What would have been typed for a machine on record. form: of its feeds. */
@@ -171,7 +188,7 @@ export function typedOfShopMachine({ row, machine }: MachineLine, form: LengthFo
   };
 }
 
-const DIAL = ['Reads', 'Unit', 'Division', 'PerTurn'];
+const DIAL = ['Reads', 'Unit', 'Division', 'PerTurn', 'Lash'];
 
 export function machineGroups(unit: LengthUnit, typed: Typed, problems: Problems): FieldGroup[] {
   const fields = machineFields(unit);

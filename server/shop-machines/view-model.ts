@@ -101,6 +101,9 @@ function dialFigures(key: string, name: string, dial: Dial | null): FigureView[]
     factView(key, name, READS[dial.reads]),
     factView(`${key}-division`, `${name}, least division`, printShort(inUnit(dial.division, dial.unit), 6), dial.unit),
     { ...figure, other: `${dial.perTurn} divisions` },
+    dial.lash === undefined
+      ? factView(`${key}-lash`, `${name}, lash`, 'not measured')
+      : factView(`${key}-lash`, `${name}, lash`, printShort(inUnit(dial.lash, dial.unit), 6), dial.unit),
   ];
 }
 

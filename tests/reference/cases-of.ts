@@ -17,3 +17,20 @@ export const casesOf = (topic: string, kind: CaseKind, source: string, rows: rea
     actual,
     catches,
   }));
+
+/** Where a case comes from. */
+export type From = Pick<Case, 'kind' | 'source' | 'table'>;
+
+/** One case of a topic, as the table files write it: where from, what was given, the answer, its unit, how lib is asked, what it catches. */
+export const caseOf =
+  (topic: string) =>
+  (from: From, given: string, expected: number, unit: string, actual: () => number, catches: string, tolerance = 1e-9): Case => ({
+    topic,
+    ...from,
+    given,
+    expected,
+    tolerance,
+    unit,
+    actual,
+    catches,
+  });

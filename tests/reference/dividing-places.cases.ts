@@ -7,29 +7,12 @@ import { dialSetting, leastReading, turnsAt } from '../../lib/dividing/table-dia
 import type { Plate } from '../../lib/tooling/tooling.ts';
 import { toNumber } from '../../lib/values/ratio.ts';
 import type { Case } from './case.ts';
+import { caseOf, type From } from './cases-of.ts';
 
-type Source = Pick<Case, 'kind' | 'source' | 'table'>;
-const book = (source: string, table?: string): Source => ({ kind: 'published', source, ...(table ? { table } : {}) });
-const practice: Source = { kind: 'common practice', source: 'common practice, no source' };
-const worked = (route: string): Source => ({ kind: 'derived', source: `derived: ${route}` });
-const counted = (
-  from: Source,
-  given: string,
-  expected: number,
-  unit: string,
-  actual: () => number,
-  catches: string,
-  tolerance = 1e-9,
-): Case => ({
-  topic: 'dividing',
-  ...from,
-  given,
-  expected,
-  tolerance,
-  unit,
-  actual,
-  catches,
-});
+const book = (source: string, table?: string): From => ({ kind: 'published', source, ...(table ? { table } : {}) });
+const practice: From = { kind: 'common practice', source: 'common practice, no source' };
+const worked = (route: string): From => ({ kind: 'derived', source: `derived: ${route}` });
+const counted = caseOf('dividing');
 
 const TABLE_10_SECONDS = { turns: 90, perTurn: 240, vernier: 6 };
 const MANUAL_G = book('Grizzly G9298 rotary table manual, p. 14: 16° 42′ 20″ is four turns and 42′ 20″');
@@ -190,7 +173,7 @@ const linear: readonly Case[] = [
 ];
 
 const at = (n: number, D: number, a: number, hole: number, axis: 'x' | 'y'): number => holePlaces(n, D, a)[hole - 1]?.[axis] ?? Number.NaN;
-const SHOP_NOTES = (row: string): Source => book(`Machine shop tutorials, bolt circles (jonilsson.github.io), ${row}`);
+const SHOP_NOTES = (row: string): From => book(`Machine shop tutorials, bolt circles (jonilsson.github.io), ${row}`);
 const holes: readonly Case[] = [
   counted(
     SHOP_NOTES('six holes: 0.86603 of the radius'),

@@ -8,6 +8,7 @@ import { whatWouldServe } from '../../lib/dividing/what-would-serve.ts';
 import type { Plate } from '../../lib/tooling/tooling.ts';
 import { type Ratio, toNumber } from '../../lib/values/ratio.ts';
 import type { Case } from './case.ts';
+import { caseOf, type From } from './cases-of.ts';
 
 const plate = (id: number, ...sides: number[][]): Plate => ({ id, name: `plate ${id}`, here: true, kind: 'plate', sides });
 const THREE = [plate(1, [15, 16, 17, 18, 19, 20]), plate(2, [21, 23, 27, 29, 31, 33]), plate(3, [37, 39, 41, 43, 47, 49])];
@@ -15,40 +16,22 @@ const TWO_SIDED = [plate(4, [24, 25, 28, 30, 34, 37, 38, 39, 41, 42, 43], [46, 4
 const GEARS = [24, 24, 28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
 const STORY_GEARS = [28, 32, 40, 44, 48, 56, 64, 72, 86, 100];
 
-type Source = Pick<Case, 'kind' | 'source' | 'table'>;
-const book = (source: string, table?: string): Source => ({ kind: 'published', source, ...(table ? { table } : {}) });
-const recalled = (table: string): Source => ({ kind: 'memory', source: `value from memory: ${table}`, table });
-const worked = (route: string, table?: string): Source => ({ kind: 'derived', source: `derived: ${route}`, ...(table ? { table } : {}) });
+const book = (source: string, table?: string): From => ({ kind: 'published', source, ...(table ? { table } : {}) });
+const recalled = (table: string): From => ({ kind: 'memory', source: `value from memory: ${table}`, table });
+const worked = (route: string, table?: string): From => ({ kind: 'derived', source: `derived: ${route}`, ...(table ? { table } : {}) });
 
 const TREATISE = 'Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines';
 const TREATISE_57 = book(`${TREATISE}, page 57 (scan page 63)`);
-const HANDBOOK_27 = (column: string): Source =>
+const HANDBOOK_27 = (column: string): From =>
   book(`Machinery's Handbook, 27th ed., p. 1995, accurate angular indexing, ${column}`, `accurate angular indexing, ${column}`);
 const FORUM_57 = book('home shop forum thread “Gear help needed”, 8 Dec 2020: 22 on 33 for 57 without the gears');
 const STORY = worked('the set-up for 71 carried through by hand in fractions');
 
-const counted = (
-  from: Source,
-  given: string,
-  expected: number,
-  unit: string,
-  actual: () => number,
-  catches: string,
-  tolerance = 1e-9,
-): Case => ({
-  topic: 'dividing',
-  ...from,
-  given,
-  expected,
-  tolerance,
-  unit,
-  actual,
-  catches,
-});
+const counted = caseOf('dividing');
 
 /** A differential setting as printed: counts that come out when the gears printed turn the plate the way printed. +: with the crank. */
 const geared = (
-  from: Source,
+  from: From,
   N: number,
   [spaces, circle]: readonly [number, number],
   drivers: readonly number[],
@@ -305,7 +288,7 @@ const story: readonly Case[] = [
 ];
 
 const pair = (
-  from: Source,
+  from: From,
   turns: string,
   [x, a]: readonly [number, number],
   sign: '+' | '−',
@@ -350,7 +333,7 @@ const pairs: readonly Case[] = [
 
 const RECALLED_PAIRS = recalled('table of compound indexing');
 /** Whether the setting printed is among those found: the moves of the back pin that lib gives for these circles, against the one printed. */
-const found = (from: Source, N: number, [x, a]: readonly [number, number], [y, b]: readonly [number, number]): Case =>
+const found = (from: From, N: number, [x, a]: readonly [number, number], [y, b]: readonly [number, number]): Case =>
   counted(
     from,
     `${N} divisions: crank on ${a}, back pin on ${b}: spaces of the crank for ${y} of the back pin`,
@@ -420,7 +403,7 @@ const exactHoles = (minutes: number, R: number, circle: number): number => {
   const { move, error } = nearestOn(circle, turnsForAngle(R, (minutes * 60_000) as Parameters<typeof turnsForAngle>[1]));
   return error[0] === 0 ? move.turns * circle + move.spaces : -1;
 };
-const angle = (from: Source, degrees: string, minutes: number, holes: number, circle: number, catches: string): Case =>
+const angle = (from: From, degrees: string, minutes: number, holes: number, circle: number, catches: string): Case =>
   counted(
     from,
     `${degrees} at 40 to 1 on ${circle}`,
@@ -430,8 +413,8 @@ const angle = (from: Source, degrees: string, minutes: number, holes: number, ci
     catches,
   );
 
-const HANDBOOK_1916 = (row: string): Source => book(`Machinery's Handbook, 1916 edition, angular indexing, ${row}`);
-const COLLEGE = (row: string): Source => book(`Fox Valley Technical College, machine shop 4, angular indexing, ${row}`);
+const HANDBOOK_1916 = (row: string): From => book(`Machinery's Handbook, 1916 edition, angular indexing, ${row}`);
+const COLLEGE = (row: string): From => book(`Fox Valley Technical College, machine shop 4, angular indexing, ${row}`);
 const angles: readonly Case[] = [
   angle(HANDBOOK_1916('35 degrees'), '35°', 2100, 3 * 18 + 16, 18, 'whole turns left out'),
   angle(HANDBOOK_1916('11 1/2 degrees'), '11½°', 690, 18 + 5, 18, 'half degree lost'),

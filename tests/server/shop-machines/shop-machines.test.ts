@@ -59,6 +59,13 @@ describe('a machine of the shop', () => {
     expect(edit).toContain('value="0.002 0.0035 0.005"');
   });
 
+  it('the lash of a dial is kept as typed, shown, and given back', async () => {
+    const where = at(await send(shop, '/tools/machines/new', { ...LATHE, crossLash: '0.012' }));
+    expect((await machine(shop.shops.own, idOf(where))).machine.crossDial?.lash).toBe(inches(0.012));
+    expect(figureOn(await bodyOf(where), 'Cross-slide, lash')).toBe('0.012 in');
+    expect(await bodyOf(`${where}/edit`)).toContain('value="0.012"');
+  });
+
   it('a dial in millimetres stays so beside sizes in inches', async () => {
     const where = at(await send(shop, '/tools/machines/new', MILL));
     expect((await machine(shop.shops.own, idOf(where))).machine.crossDial?.division).toBe(millimetres(0.02));
@@ -82,6 +89,8 @@ describe('a machine of the shop', () => {
     ['crossDivision', '', 'A dial wants'],
     ['crossPerTurn', '', 'A dial wants'],
     ['crossReads', '', 'A dial wants'],
+    ['crossLash', '0.1', 'A whole turn of lash'],
+    ['depthLash', '0.01', 'A dial wants'],
     ['crossDivision', '0.1', 'no feed screw has that'],
     ['speeds', '24 fast 60', 'fast'],
     ['speeds', '-5', '-5'],

@@ -47,10 +47,14 @@ describe('the division is prime', () => {
     expect(set.says).toContain('the plate turns with the crank');
     expect(set.body).toContain('39 4/9 turns against the plate');
     const ways = set.tables[0]?.rows ?? [];
+    const heads = set.tables[0]?.heads ?? [];
     expect(ways).toHaveLength(6);
     const of70 = ways.find((row) => row[2] === '12 spaces on 21');
     expect(of70?.[3]).toBe('32 on the spindle, 56 on the plate’s shaft');
     expect(of70?.[4]).toMatch(/^4\/7 against/);
+    // story 4, derived there: set for 70, the wrong way gives 69
+    expect(of70?.[heads.indexOf('wrong way makes')]).toBe('69');
+    expect(of70?.[heads.indexOf('locked makes')]).toBe('70');
     expect(set.body).toContain('<title>Gears from the spindle to the plate</title>');
     const untried = set.tables.find(({ title }) => title.startsWith('Teeth made'));
     expect(untried?.rows.map((row) => row.slice(1))).toEqual([
@@ -72,6 +76,8 @@ describe('the division is prime', () => {
     const geared = await asked('dividing-ways', { ...WAYS, divisions: '57', gears: '56, 28', onPlate: '2', onCircle: '33' });
     const row = geared.tables[0]?.rows.find((one) => one[2] === '22 spaces on 33');
     expect(row?.[3]).toBe('56 on the spindle, 28 on the plate’s shaft');
+    // story 4: without the gears 60, with a wrong idler 63
+    expect(row?.slice(5, 7)).toEqual(['63', '60']);
   });
 
   it('story of two wheels: 22 and 28 are plain, and come before any gear', async () => {
