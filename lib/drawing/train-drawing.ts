@@ -72,6 +72,19 @@ function shaftMarks(onShaft: readonly DrawnWheel[], shown: TrainShown, letters: 
   ];
 }
 
+/** A slot, and its number beyond its far end. */
+const slotMarks = ({ from, to }: DrawnSlot, n: number, letters: Letters): Mark[] => [
+  line(from, to, 'edge'),
+  text(beyond({ from, to }, letters.label), `slot ${n + 1}`, letters.label),
+];
+
+/** Where the name of a slot stands, its foot: half a letter past the end, above or below as the slot runs. */
+function beyond({ from, to }: DrawnSlot, size: number): Point {
+  const long = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  const [x, y] = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
+  return [to[0] + x * widthOfText('slot 0', size) * 0.6, to[1] + y * size - size * 0.4];
+}
+
 const wheelMarks = ({ teeth, x, y }: DrawnWheel, moduleMm: number): Mark[] => [
   circle([x, y], outsideRadius(teeth, moduleMm), 'here'),
   circle([x, y], pitchRadius(teeth, moduleMm), 'centre'),
@@ -93,6 +106,14 @@ function describe(shafts: readonly (readonly DrawnWheel[])[]): string {
   return `A train of wheels, from the source on. ${each.join('; ')}.`;
 }
 
+const roomForName = (slot: DrawnSlot, { label }: Letters): Point[] => {
+  const [[x, y], half] = [beyond(slot, label), widthOfText('slot 0', label) / 2];
+  return [
+    [x - half, y - label * 0.3],
+    [x + half, y + label],
+  ];
+};
+
 type Edges = { readonly low: Point; readonly high: Point };
 
 /** What the wheels and slots take up, with room for the words of narrow shafts. */
@@ -104,7 +125,10 @@ function edgesOf(wheels: readonly DrawnWheel[], shown: TrainShown, letters: Lett
     const wide = Math.max(r, widthOfText(shaft, letters.label) / 2, widthOfText('000 + 000', letters.label) / 2);
     return { low: [x - wide, y - Math.max(r, down)] as const, high: [x + wide, y + Math.max(r, up)] as const };
   });
-  const points = [...boxes.flatMap(({ low, high }) => [low, high]), ...slots.flatMap(({ from, to }) => [from, to])];
+  const points = [
+    ...boxes.flatMap(({ low, high }) => [low, high]),
+    ...slots.flatMap((slot) => [slot.from, slot.to, ...roomForName(slot, letters)]),
+  ];
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const legend = legendOf(shaftsOf(wheels)).length * letters.label * LEGEND_LINE;
   return { low: [Math.min(...xs) - 2, Math.min(...ys) - 2 - legend], high: [Math.max(...xs) + 2, Math.max(...ys) + 2] };
@@ -126,7 +150,7 @@ export function trainDrawing(wheels: readonly DrawnWheel[], shown: TrainShown): 
     ...edges,
     toScale: shown.toScale ?? false,
     marks: [
-      ...(shown.slots ?? []).map(({ from, to }) => line(from, to, 'edge')),
+      ...(shown.slots ?? []).flatMap((slot, n) => slotMarks(slot, n, letters)),
       ...wheels.flatMap((wheel) => wheelMarks(wheel, shown.moduleMm)),
       ...shafts.flatMap((onShaft) => [...shaftMarks(onShaft, shown, letters), ...arrowMarks(onShaft, shown, letters)]),
       ...legend.map((says, n) => text([edges.low[0] + letters.label * 0.3, below(n)], says, letters.label, 'start')),

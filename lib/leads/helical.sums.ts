@@ -9,7 +9,8 @@ import { virtualTeeth } from '../gears/spur.formulas.ts';
 import { moduleOf, unitOfPitch } from '../gears/tooth.ts';
 import type { Cutter } from '../tooling/tooling.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { millionths, trainWords } from '../trains/change-gears.sums.ts';
+import { millionths, trainWords, waitsWords } from '../trains/change-gears.sums.ts';
+import { waitsFor } from '../trains/nearer-with.ts';
 import type { Train } from '../trains/nearest.ts';
 import type { Wanted } from '../trains/wanted.ts';
 import { degrees, radians, toRadians } from '../values/angle.ts';
@@ -17,10 +18,10 @@ import { type Length, toInches } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
 import { type Ratio, ratio, toNumber } from '../values/ratio.ts';
 import { errorAcrossFace } from './lead.formulas.ts';
-import { driveCautions, figure, handCautions, inch, machineFigure, one, rowsTable, trainFigures, waitsWords } from './lead-figures.ts';
-import { type LeadMachine, leadOfTrain, nearerWith, trainsForLead } from './lead-trains.ts';
+import { driveCautions, figure, handCautions, inch, machineFigure, one, rowsTable, trainFigures } from './lead-figures.ts';
+import { type LeadMachine, leadOfTrain, nearerLead, trainsForLead } from './lead-trains.ts';
 
-export type HelicalKey = 'diameter' | 'lead' | 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing' | 'virtual' | 'cutter';
+export type HelicalKey = 'diameter' | 'lead' | 'machineLead' | 'wheels' | 'train' | 'cuts' | 'acrossFace' | 'swing' | 'virtual' | 'cutter';
 
 export type HelicalAsked = {
   /** pitch: the normal pitch, the cutter's own. */
@@ -65,6 +66,10 @@ export function helicalTrains(asked: HelicalAsked): Ranked[] {
   const { wheels, upTo, mounted, machine } = asked;
   return trainsForLead(asWanted(sizesOf(asked).L), machine, { wheels, upTo, ...(mounted ? { mounted } : {}) });
 }
+
+/** The missing wheels that the job waits for, its trains of today given. */
+export const helicalWaits = (asked: HelicalAsked, [best]: readonly Ranked[]): readonly number[] =>
+  waitsFor(nearerLead(asWanted(sizesOf(asked).L), asked.machine, asked, best));
 
 /**
  * Milling helical teeth: lead, wheels, table angle and which way, cutter by virtual count, drift across the face, and the mate.
@@ -169,9 +174,9 @@ function mateCautions(asked: HelicalAsked, { mn, psi }: Sizes, best: Ranked | un
 
 function saysOf(asked: HelicalAsked, { d, L }: Sizes, best: Ranked | undefined): string {
   if (!best) return `Lead ${printNumber(L, 4)} in. The drawer gives no train at all: it holds fewer than two wheels.`;
-  const { machine, face, wheels, missing = [] } = asked;
+  const { machine, face } = asked;
   const drift = (train: Ratio): string =>
     `${printNumber(1000 * errorAcrossFace(d, toInches(face), L, toNumber(leadOfTrain(train, machine))), 3)} thousandths across the face`;
-  const waits = waitsWords(nearerWith(asWanted(L), machine, wheels, missing, best.near.ratio), drift);
+  const waits = waitsWords(nearerLead(asWanted(L), machine, asked, best), drift);
   return `Lead ${printNumber(L, 4)} in: ${trainWords(best.train)}, ${best.near.error === 0 ? 'exact to a millionth of an inch' : millionths(best.near.error)}.${waits}`;
 }

@@ -2,13 +2,13 @@ import type { AnswerTable, Caution, Figure, Given, Value } from '../figure/figur
 import type { Hand } from '../gears/gear.ts';
 import { helixOfLead } from '../gears/helical.formulas.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { trainWords } from '../trains/change-gears.sums.ts';
+import { trainWords, wheelsFigure } from '../trains/change-gears.sums.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { type Length, toInches } from '../values/length.ts';
 import { printShort } from '../values/print.ts';
-import { type Ratio, toNumber } from '../values/ratio.ts';
+import { toNumber } from '../values/ratio.ts';
 import { errorAcrossFace } from './lead.formulas.ts';
-import { LEAST_POWER_LEAD_IN, type LeadMachine, leadLimits, leadOfTrain, machineLeadOf, type WithMissing } from './lead-trains.ts';
+import { LEAST_POWER_LEAD_IN, type LeadMachine, leadLimits, leadOfTrain, machineLeadOf } from './lead-trains.ts';
 
 const TREATISE = 'Brown & Sharpe Mfg. Co., Practical Treatise on Milling and Milling Machines, scan pages 67 to 70';
 const UNROLLED = 'derived: the helix unrolled at the pitch circle';
@@ -52,6 +52,7 @@ export function trainFigures(best: Ranked, { d, L, hand, face, machine }: LeadJo
   const F = toInches(face);
   const psi = helixOfLead(d, cut);
   return {
+    wheels: wheelsFigure(best),
     train: figure(
       'Wheels: drivers ÷ driven',
       'T',
@@ -149,14 +150,6 @@ const wayOut = (short: boolean, { drive }: LeadMachine): string => {
       : 'A shorter one wants a greater step between the wheels.';
   return drive === 'direct' ? 'For a longer one put the worm in.' : 'A longer one wants six wheels, or a greater step between them.';
 };
-
-/** What a missing wheel would make of it, in a sentence with a blank before it; '' where none makes it better. */
-export function waitsWords([first]: readonly WithMissing[], drift?: (ratio: Ratio) => string): string {
-  if (!first) return '';
-  const words = `with the ${first.teeth} that is missing: ${trainWords(first.train)}`;
-  if (first.exact) return ` Exact ${words}; the job can wait for it.`;
-  return ` Nearer ${words}${drift ? `, ${drift(first.ratio)}` : ''}.`;
-}
 
 export const rowsTable = (rows: readonly Ranked[], { d, L, face, machine }: LeadJob): AnswerTable => ({
   title: 'Wheels, best first: drift across the face, then wheels to change',

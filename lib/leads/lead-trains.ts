@@ -1,10 +1,8 @@
 import { DomainError } from '../figure/domain-error.ts';
 import { type BestAsked, bestTrains, type Ranked } from '../trains/best-trains.ts';
-import { MOST_WHEELS } from '../trains/check-drawer.ts';
-import { nearestTrains, type Train } from '../trains/nearest.ts';
-import { compareNearness, isExactly, targetOf } from '../trains/target.ts';
+import { nearerWith, type WithMissing } from '../trains/nearer-with.ts';
+import { targetOf } from '../trains/target.ts';
 import type { Wanted } from '../trains/wanted.ts';
-import { lessWheels } from '../trains/wheel-lists.ts';
 import { printShort } from '../values/print.ts';
 import { over, type Ratio, times, toNumber } from '../values/ratio.ts';
 
@@ -68,46 +66,10 @@ export function leadLimits(
   return { shortest: (lead * a * b) / (y * z), longest: (lead * y * z) / (a * b) };
 }
 
-/** A missing wheel, and the train that it would give. */
-export type WithMissing = { readonly teeth: number; readonly train: Train; readonly ratio: Ratio; readonly exact: boolean };
-
-/** Each missing wheel costs a search of its own. */
-const MOST_MISSING = 10;
-
-function checkMissing(wheels: readonly number[], numbers: readonly number[]): void {
-  if (numbers.length <= MOST_MISSING && (numbers.length === 0 || wheels.length < MOST_WHEELS)) return;
-  throw new DomainError({
-    given: `${numbers.length} missing numbers beside ${wheels.length} wheels in the drawer.`,
-    limit: `At most ${MOST_MISSING} are tried, each with at most ${MOST_WHEELS - 1} wheels.`,
-    tryThis: 'Leave out those that will not be made soon.',
-    about: ['missing'],
-  });
-}
-
-/**
- * Which single missing wheels would give a nearer train of two or four wheels than the best of today, nearest first; none where that is
- * exact. Throws DomainError for more than ten missing numbers.
- */
-export function nearerWith(
+/** Which single missing wheels would bring a lead nearer than today's best. */
+export const nearerLead = (
   wanted: Wanted,
   machine: LeadMachine,
-  wheels: readonly number[],
-  missing: readonly number[],
-  today: Ratio | null,
-): WithMissing[] {
-  const numbers = [...new Set(lessWheels(missing, []))];
-  checkMissing(wheels, numbers);
-  const target = targetForLead(wanted, machine);
-  if (today && isExactly(today, target)) return [];
-  const nearest = (teeth: number): WithMissing | null => {
-    const [best] = ([2, 4] as const)
-      .flatMap((wheelsInTrain) => nearestTrains({ wheels: [...wheels, teeth], target, wheelsInTrain }).slice(0, 1))
-      .sort((a, b) => compareNearness(a.ratio, b.ratio, target));
-    const train = best?.trains[0];
-    return best && train ? { teeth, train, ratio: best.ratio, exact: best.exact } : null;
-  };
-  const nearer = numbers
-    .flatMap((teeth) => nearest(teeth) ?? [])
-    .filter(({ ratio }) => !today || compareNearness(ratio, today, target) < 0);
-  return nearer.sort((a, b) => compareNearness(a.ratio, b.ratio, target));
-}
+  { wheels, missing = [] }: { readonly wheels: readonly number[]; readonly missing?: readonly number[] },
+  today: Ranked | undefined,
+): WithMissing[] => nearerWith(targetForLead(wanted, machine), wheels, missing, today?.near.ratio ?? null);

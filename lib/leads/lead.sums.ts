@@ -2,15 +2,16 @@ import { DomainError } from '../figure/domain-error.ts';
 import type { Answer } from '../figure/figure.ts';
 import type { Hand } from '../gears/gear.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { millionths, trainWords } from '../trains/change-gears.sums.ts';
+import { millionths, trainWords, waitsWords } from '../trains/change-gears.sums.ts';
+import { waitsFor } from '../trains/nearer-with.ts';
 import type { Train } from '../trains/nearest.ts';
 import { inchesOf, type Wanted } from '../trains/wanted.ts';
 import { type Length, toInches } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
-import { driveCautions, handCautions, machineFigure, rowsTable, trainFigures, waitsWords } from './lead-figures.ts';
-import { type LeadMachine, nearerWith, trainsForLead } from './lead-trains.ts';
+import { driveCautions, handCautions, machineFigure, rowsTable, trainFigures } from './lead-figures.ts';
+import { type LeadMachine, nearerLead, trainsForLead } from './lead-trains.ts';
 
-export type LeadKey = 'machineLead' | 'train' | 'cuts' | 'acrossFace' | 'swing';
+export type LeadKey = 'machineLead' | 'wheels' | 'train' | 'cuts' | 'acrossFace' | 'swing';
 
 export type LeadAsked = {
   readonly lead: Wanted;
@@ -42,6 +43,10 @@ function checkLead({ lead, diameter }: LeadAsked): void {
 export const leadTrains = ({ lead, machine, wheels, upTo, mounted }: LeadAsked): Ranked[] =>
   trainsForLead(lead, machine, { wheels, upTo, ...(mounted ? { mounted } : {}) });
 
+/** The missing wheels that the job waits for, its trains of today given. */
+export const leadWaits = (asked: LeadAsked, [best]: readonly Ranked[]): readonly number[] =>
+  waitsFor(nearerLead(asked.lead, asked.machine, asked, best));
+
 /**
  * Wheels between table screw and head for a lead, with the drift across the face, the table's angle, and which missing wheel would
  * make it exact. Throws DomainError for a lead under a fortieth of the diameter, and as trainsForLead does. Example: 12 in on a 10 in machine: 40 ÷ 48 and others, exact.
@@ -64,6 +69,6 @@ export function leadAnswer(asked: LeadAsked, rows: readonly Ranked[] = leadTrain
 function saysOf({ lead, machine, wheels, missing = [] }: LeadAsked, best: Ranked | undefined): string {
   if (!best) return 'The drawer gives no train at all: it holds fewer than two wheels.';
   if (best.near.exact) return `Exact: ${trainWords(best.train)}.`;
-  const waits = waitsWords(nearerWith(lead, machine, wheels, missing, best.near.ratio));
+  const waits = waitsWords(nearerLead(lead, machine, { wheels, missing }, best));
   return `Nothing exact in the drawer for ${printNumber(inchesOf(lead), 4)} in. Nearest: ${trainWords(best.train)}, drivers ÷ driven ${millionths(best.near.error)}.${waits}`;
 }

@@ -4,6 +4,7 @@ import { printNumber, printShort } from '../values/print.ts';
 import { type Ratio, toNumber } from '../values/ratio.ts';
 import { arrangementsOf, type PlaceAsked, place, shaftsOf } from './arrangements.ts';
 import { type BestAsked, bestTrains, type Ranked } from './best-trains.ts';
+import { nearerWith, type WithMissing } from './nearer-with.ts';
 import type { Train } from './nearest.ts';
 import { inchesOf, trainFor, type Wanted } from './wanted.ts';
 
@@ -11,7 +12,7 @@ const RULE =
   'F. D. Jones, Turning and Boring (1914), change gears for thread cutting: threads per inch of the screw to those wanted as drivers to driven';
 const SEARCHED = 'derived: every train that the wheels give, by sorted products of its two sides';
 
-export type ChangeGearsKey = 'ratio' | 'train' | 'cuts' | 'error' | 'changes';
+export type ChangeGearsKey = 'ratio' | 'wheels' | 'train' | 'cuts' | 'error' | 'changes';
 
 export type ChangeGearsAsked = Omit<BestAsked, 'target'> & {
   readonly wanted: Wanted;
@@ -20,12 +21,22 @@ export type ChangeGearsAsked = Omit<BestAsked, 'target'> & {
   /** Over what length of work the error matters. */
   readonly over: Length;
   readonly unit: LengthUnit;
+  /** Wheels missing from the set, any of which may be under way. */
+  readonly missing?: readonly number[];
 };
 
 const one = (symbol: string, name: string, value: Value, from: Given['from'] = 'typed'): Given => ({ symbol, name, value, from });
 
 /** 40 × 30 ÷ 60 × 75, drivers first. */
 export const trainWords = ({ drivers, driven }: Train): string => `${drivers.join(' × ')} ÷ ${driven.join(' × ')}`;
+
+/** What a missing wheel would make of it, in a sentence with a blank before it; '' where none makes it better. */
+export function waitsWords([first]: readonly WithMissing[], drift?: (ratio: Ratio) => string): string {
+  if (!first) return '';
+  const words = `with the ${first.teeth} that is missing: ${trainWords(first.train)}`;
+  if (first.exact) return ` Exact ${words}; the job can wait for it.`;
+  return ` Nearer ${words}${drift ? `, ${drift(first.ratio)}` : ''}.`;
+}
 
 /** The trains to choose from; the first is the best. */
 export const changeGears = (asked: ChangeGearsAsked): Ranked[] => bestTrains({ ...asked, target: trainFor(asked.wanted, asked.screw) });
@@ -46,6 +57,7 @@ export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked
     };
   return {
     figures: {
+      wheels: wheelsFigure(best),
       ratio,
       train: trainFigure(best),
       cuts: cutsFigure(best, asked),
@@ -57,7 +69,7 @@ export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked
     tables: [
       rowsTable(rows, asked),
       ...studsTable(best, asked.unit),
-      ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels, tries: { left: MOST_TRIES } })] : []),
+      ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels })] : []),
     ],
   };
 }
@@ -85,7 +97,26 @@ function ratioFigure({ wanted, screw }: ChangeGearsAsked): Figure {
   };
 }
 
-/** So that all arrangements with all idlers stay within one request. */
+/** Which wheel drives which, from the source on, as it stands on the quadrant and in the picture. */
+function meshWords({ train, placed }: Ranked): string {
+  const pairs =
+    placed && 'shafts' in placed
+      ? placed.shafts.slice(1).map(({ driven, idler }, n) => [placed.shafts[n]?.driver, `${driven}${idler ? ' (idler)' : ''}`])
+      : arrangementsOf(train)[0]?.pairs;
+  return (pairs ?? []).map(([driver, driven]) => `${driver} drives ${driven}`).join(', ');
+}
+
+export const wheelsFigure = (best: Ranked): Figure => ({
+  name: 'Wheels to set, from the source on',
+  symbol: '',
+  value: { words: meshWords(best) },
+  unit: 'in',
+  formula: '',
+  source: SEARCHED,
+  given: [],
+});
+
+/** So that all arrangements with their idlers stay within one request: shared out evenly among them. */
 const MOST_TRIES = 300;
 const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
 
@@ -173,11 +204,15 @@ export const toSet = (rows: readonly Ranked[]): Ranked | undefined => rows.find(
 const stands = ({ placed }: Ranked): boolean => placed !== null && 'shafts' in placed;
 const nearWords = ({ train, near }: Ranked): string => `${trainWords(train)}, ${near.exact ? 'exact' : millionths(near.error)}`;
 
-function saysOf(rows: readonly Ranked[], { upTo }: ChangeGearsAsked): string {
+/** The missing wheels that would bring the train nearer than the best of today. */
+export const nearerThread = ({ wanted, screw, wheels, missing = [] }: ChangeGearsAsked, [best]: readonly Ranked[]): WithMissing[] =>
+  nearerWith(trainFor(wanted, screw), wheels, missing, best?.near.ratio ?? null);
+
+function saysOf(rows: readonly Ranked[], asked: ChangeGearsAsked): string {
   const [nearest] = rows as readonly [Ranked];
   const found = nearest.near.exact
     ? `Exact: ${trainWords(nearest.train)}.`
-    : `No exact train of up to ${upTo} wheels is in the drawer. Nearest: ${nearWords(nearest)}.`;
+    : `No exact train of up to ${asked.upTo} wheels is in the drawer. Nearest: ${nearWords(nearest)}.${waitsWords(nearerThread(asked, rows))}`;
   if (nearest.placed === null) return found;
   if (stands(nearest)) return `${found} It stands on the quadrant.`;
   const other = rows.find(stands);
@@ -224,12 +259,13 @@ function studsTable({ placed }: Ranked, unit: LengthUnit): AnswerTable[] {
 }
 
 function arrangementsTable(train: Train, asked: PlaceAsked): AnswerTable {
+  const all = arrangementsOf(train);
   return {
     title: 'All arrangements of the train above',
     unit: 'in',
     heads: ['from the source on', 'stands', 'idlers'],
-    rows: arrangementsOf(train).map((arrangement) => {
-      const found = place(arrangement, asked);
+    rows: all.map((arrangement) => {
+      const found = place(arrangement, { ...asked, tries: { left: MOST_TRIES / all.length } });
       const shafts = 'shafts' in found ? found.shafts : shaftsOf(arrangement, [], asked.ends);
       const idlers = shafts.flatMap(({ idler, driver }) => (idler ? [driver] : []));
       return [

@@ -29,7 +29,7 @@ const full = (given: Readonly<Record<string, string>>): Record<string, string> =
 /** To the sums that find wheels for a thread and for a lead, with drawer, screw, quadrant and missing wheels filled in. */
 function trainLinks({ set }: Bench, drawer: readonly number[], missing: readonly number[]): LinkView[] {
   const first = set.chart.split(/[,;\n]/)[0]?.trim() ?? '';
-  const wheels = { drawer: printDrawer(drawer), upTo: '4' };
+  const wheels = { drawer: printDrawer(drawer), upTo: '4', missing: printDrawer(missing) };
   const thread = { ...wheels, thread: first, screw: set.screw, over: '1', ...typedOfQuadrant(set.quadrant) };
   const lead = {
     ...wheels,
@@ -40,7 +40,6 @@ function trainLinks({ set }: Bench, drawer: readonly number[], missing: readonly
     turns: '40',
     tableScrew: '4 TPI',
     drive: 'worm',
-    missing: printDrawer(missing),
   };
   return [
     { says: 'Wheels for one of them, with these gears', href: to.sum('change-gears', full(thread)) },

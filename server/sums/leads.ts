@@ -1,8 +1,8 @@
 import { remembered } from '../../db/remembered.ts';
 import type { Hand } from '../../lib/gears/gear.ts';
 import { camAnswer, type Lobe } from '../../lib/leads/cam.sums.ts';
-import { type HelicalAsked, helicalAnswer, helicalTrains } from '../../lib/leads/helical.sums.ts';
-import { type LeadAsked, leadAnswer, leadTrains } from '../../lib/leads/lead.sums.ts';
+import { type HelicalAsked, helicalAnswer, helicalTrains, helicalWaits } from '../../lib/leads/helical.sums.ts';
+import { type LeadAsked, leadAnswer, leadTrains, leadWaits } from '../../lib/leads/lead.sums.ts';
 import type { Drive, LeadMachine } from '../../lib/leads/lead-trains.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
 import { toDegrees } from '../../lib/values/angle.ts';
@@ -52,6 +52,7 @@ const upToField = choiceField({
 const faceField = size({ label: 'Face', hint: 'Width that the teeth run across', most: 40 });
 const ABOUT = {
   drawer: ['drawer'],
+  missing: ['missing'],
   wheels: ['drawer'],
   lobes: ['lobes'],
   turns: ['turns'],
@@ -126,6 +127,7 @@ const helicalSum = sum({
   about: ABOUT,
   parts: [{ legend: 'More, if known', asks: ['cutters', 'missing', 'mate', 'mounted'], folded: true }],
   work: (given) => helicalAnswer(helicalOf(given), helicalRows(helicalOf(given))),
+  waits: (given) => helicalWaits(helicalOf(given), helicalRows(helicalOf(given))),
   draw: (given) => drawRanked(helicalRows(helicalOf(given))[0], 1.5, ENDS),
 });
 
@@ -180,6 +182,7 @@ const leadSum = sum({
   about: ABOUT,
   parts: [{ legend: 'More, if known', asks: ['missing', 'mounted'], folded: true }],
   work: (given) => leadAnswer(leadOf(given), leadRows(leadOf(given))),
+  waits: (given) => leadWaits(leadOf(given), leadRows(leadOf(given))),
   draw: (given) => drawRanked(leadRows(leadOf(given))[0], 1.5, ENDS),
 });
 

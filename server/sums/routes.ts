@@ -1,10 +1,13 @@
 import { RecordNotFound } from '../../db/changes.ts';
+import { missingWheels } from '../../db/missing-wheels.ts';
 import { remembered } from '../../db/remembered.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Answer } from '../../lib/figure/figure.ts';
+import { to } from '../addresses.ts';
 import { toDxf } from '../drawing/dxf.ts';
 import { toSvgFile } from '../drawing/svg.ts';
 import { type FormRead, type Problems, readForm } from '../forms/form.ts';
+import type { LinkView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { SUMS, sumByPath } from './contents.ts';
@@ -87,6 +90,16 @@ function shown(sum: Sum, { answer, read, problems, refusal }: Worked, { owner, q
   });
 }
 
+/** To the parts of the missing wheels that an answer waits for; a visitor who may not see the shop is led nowhere. */
+async function waitLinks(visit: Visit, sum: Sum, { answer, read }: Worked): Promise<LinkView[]> {
+  if (!sum.waits || !answer || !read.ok || !visit.trusted) return [];
+  const wheels = await missingWheels(visit.db, sum.waits(read.value as never));
+  return wheels.map(({ id, mark, teeth, set_name }) => ({
+    says: `The ${teeth} that is missing: ${mark} of ${set_name}`,
+    href: to.part(id),
+  }));
+}
+
 /** One sum, as page or, under `.json`, as JSON, or under `.dxf` or `.svg`, where it offers them, as a drawing to cut from or to print. The bare address shows the worked example. */
 export async function oneSum(visit: Visit): Promise<Result> {
   const [, path = '', form] = /^(.*?)(\.json|\.dxf|\.svg)?$/.exec(visit.params['path'] ?? '') ?? [];
@@ -102,5 +115,6 @@ export async function oneSum(visit: Visit): Promise<Result> {
   const view = owner
     ? shown(sum, worked, { owner, query, trusted: visit.trusted })
     : keptPages(asked, () => shown(sum, worked, { owner, query, trusted: false }));
-  return show('sums/sum', view, worked.answer ? 200 : 422);
+  const waits = await waitLinks(visit, sum, worked);
+  return show('sums/sum', { ...view, links: [...waits, ...view.links] }, worked.answer ? 200 : 422);
 }

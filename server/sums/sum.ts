@@ -25,6 +25,8 @@ export type Sum = {
   readonly paper?: (given: never) => Drawing | null;
   /** Where the sum was reached from a record (`for`): answers that can be taken into it. */
   readonly take?: (given: never) => readonly TakenAnswer[];
+  /** Tooth counts of the missing wheels that the answer waits for: the page leads to their parts. */
+  readonly waits?: (given: never) => readonly number[];
   /** To a sheet on which what it asks for is written down by hand. */
   readonly blankSheet?: (owner: Owner | null, typed: Typed) => LinkView;
   /** Boxes for what lib calls otherwise: where its refusals stand. What has a box of its own name needs no line here. */
@@ -36,7 +38,7 @@ export type Sum = {
 /** Boxes under a heading. folded: not needed for a first answer; opens on touch, and stands open once anything in it is typed. */
 export type SumPart = { readonly legend: string; readonly asks: readonly string[]; readonly folded?: boolean };
 
-type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'paper' | 'take' | 'parts'> & {
+type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 'dxf' | 'paper' | 'take' | 'waits' | 'parts'> & {
   readonly asks: F;
   readonly example: Readonly<Record<keyof F, string>>;
   readonly work: (given: ValuesOf<F>) => Answer;
@@ -44,6 +46,7 @@ type SumOf<F extends Fields> = Omit<Sum, 'asks' | 'example' | 'work' | 'draw' | 
   readonly dxf?: (given: ValuesOf<F>) => Drawing | null;
   readonly paper?: (given: ValuesOf<F>) => Drawing | null;
   readonly take?: (given: ValuesOf<F>) => readonly TakenAnswer[];
+  readonly waits?: (given: ValuesOf<F>) => readonly number[];
   readonly parts?: readonly (Omit<SumPart, 'asks'> & { readonly asks: readonly (keyof F & string)[] })[];
 };
 

@@ -5,8 +5,16 @@ import { wheelsOnShafts } from '../../lib/drawing/train-layout.ts';
 import { approximationsAnswer } from '../../lib/trains/approximations.sums.ts';
 import { arrangementsOf, shaftsOf } from '../../lib/trains/arrangements.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
-import { type ChangeGearsAsked, changeGears, changeGearsAnswer, toSet, trainWords } from '../../lib/trains/change-gears.sums.ts';
+import {
+  type ChangeGearsAsked,
+  changeGears,
+  changeGearsAnswer,
+  nearerThread,
+  toSet,
+  trainWords,
+} from '../../lib/trains/change-gears.sums.ts';
 import { chartAnswer } from '../../lib/trains/chart.sums.ts';
+import { waitsFor } from '../../lib/trains/nearer-with.ts';
 import type { Quadrant } from '../../lib/trains/quadrant.ts';
 import { slotLines } from '../../lib/trains/slot-lines.ts';
 import { type Target, targetOf } from '../../lib/trains/target.ts';
@@ -21,6 +29,7 @@ import { sum } from './sum.ts';
 
 const drawerField = trainDrawerField({ label: 'Wheels in the drawer', hint: 'As they lie there: 20x2, 25-60 step 5, 127' });
 const screwAsked = screwField({ label: 'Lead screw', hint: 'What equal wheels cut: 8 TPI, 5 mm' });
+const missingField = { ...trainDrawerField({ label: 'Wheels missing from the set', hint: 'Empty: none' }), optional: true };
 const ABOUT = {
   drawer: ['drawer'],
   wheels: ['drawer'],
@@ -68,6 +77,7 @@ type TrainGiven = {
   readonly drawer: readonly number[];
   readonly upTo: string;
   readonly over: Parameters<typeof unitOf>[0];
+  readonly missing: readonly number[];
   readonly mounted: ChangeGearsAsked['mounted'] | null;
 } & Parameters<typeof quadrantOf>[0];
 
@@ -80,6 +90,7 @@ function askedOf(given: TrainGiven): ChangeGearsAsked {
     upTo: Number(given.upTo) as 2 | 4 | 6,
     over: given.over.length,
     unit: unitOf(given.over),
+    missing: given.missing,
     ...(given.mounted ? { mounted: given.mounted } : {}),
     ...(quadrant ? { quadrant } : {}),
   };
@@ -101,6 +112,7 @@ const changeGearsSum = sum({
     drawer: drawerField,
     upTo: upToField,
     over: size({ label: 'Length that matters', hint: 'Over which the error is told' }),
+    missing: missingField,
     mounted: mountedField,
     ...QUADRANT_FIELDS,
   },
@@ -110,12 +122,14 @@ const changeGearsSum = sum({
     drawer: '20x2, 25-60 step 5, 63, 65-100 step 5',
     upTo: '4',
     over: '1',
+    missing: '',
     mounted: '',
     ...NO_QUADRANT,
   },
   about: ABOUT,
   parts: [{ legend: 'Quadrant', asks: ['between', 'pivot', 'slots', 'swing', 'collar', 'widest', 'abreast', 'wheelPitch', 'lastTurns'] }],
   work: (given) => changeGearsAnswer(askedOf(given), rowsFor(given)),
+  waits: (given) => waitsFor(nearerThread(askedOf(given), rowsFor(given))),
   draw: (given) => {
     const { quadrant } = askedOf(given);
     return drawRanked(toSet(rowsFor(given)), quadrant?.sizes.moduleMm ?? 1.5, ENDS, quadrant?.quadrant);

@@ -71,6 +71,24 @@ describe('trainDrawing', () => {
     }
   });
 
+  it('draws the slots with their numbers, inside the frame, whichever way they run', () => {
+    const slots = [
+      { from: [40, 0], to: [180, 0] },
+      { from: [60, 0], to: [60, -150] },
+      { from: [0, 20], to: [-120, 90] },
+    ] as const;
+    const drawing = trainDrawing(wheelsOnShafts(COMPOUND, { moduleMm: 2 }), { title: 'Train', moduleMm: 2, slots });
+    const words = drawing.marks.flatMap((mark) => (mark.draw === 'text' ? [mark.says] : []));
+    expect(words.filter((says) => says.startsWith('slot'))).toEqual(['slot 1', 'slot 2', 'slot 3']);
+    for (const mark of drawing.marks)
+      for (const [x, y] of points(mark)) {
+        expect(x).toBeGreaterThanOrEqual(drawing.low[0] - 1e-9);
+        expect(x).toBeLessThanOrEqual(drawing.high[0] + 1e-9);
+        expect(y).toBeGreaterThanOrEqual(drawing.low[1] - 1e-9);
+        expect(y).toBeLessThanOrEqual(drawing.high[1] + 1e-9);
+      }
+  });
+
   it('points each arrow the way its shaft turns, and says the train in words', () => {
     const drawing = trainDrawing(wheelsOnShafts(COMPOUND), { title: 'Train', moduleMm: 2 });
     const bends = drawing.marks.flatMap((mark) => (mark.draw === 'outline' && !mark.closed ? [mark.points] : []));
