@@ -1,4 +1,5 @@
 import type { Gear, Pitch } from '../gears/gear.ts';
+import { toDegrees } from '../values/angle.ts';
 import { type Length, millimetres, toMm } from '../values/length.ts';
 import { type LengthForm, printDegrees, printShort } from '../values/print.ts';
 import { toNumber } from '../values/ratio.ts';
@@ -24,7 +25,8 @@ function pitchWords({ kind, size }: Pitch): string {
 }
 
 const angleWords = (gear: Gear): string => `${printDegrees(gear.system.angle, 1).replace('.0', '').replace('.5', '½')}°`;
-export const gearWords = (gear: Gear): string => `${gear.teeth} teeth, ${pitchWords(gear.pitch)}, ${angleWords(gear)}`;
+const helixWords = ({ helix }: Gear): string => (helix ? `, helix ${printShort(toDegrees(helix.angle), 2)}° ${helix.hand}` : '');
+export const gearWords = (gear: Gear): string => `${gear.teeth} teeth, ${pitchWords(gear.pitch)}, ${angleWords(gear)}${helixWords(gear)}`;
 
 /** Places of the drawing along x and y, in millimetres about the middle of the front view. */
 type Layout = {

@@ -28,9 +28,10 @@ import { identifyLinks, identifyView } from './identify-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
 import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
-import { linksOfSpline, sheetsFor } from './spline-links.ts';
+import { sheetsFor } from './spline-links.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
+import { linksOfWheel } from './wheel-links.ts';
 
 export type PartShown = {
   readonly data: PartData;
@@ -155,7 +156,7 @@ const madeTable = ({ made }: PartData): TableView => ({
 
 const linksOf = ({ part, set, fitted, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
   ...sheetsFor(mates, shop),
-  ...linksOfSpline(part.stored?.gear.bore, shop),
+  ...linksOfWheel(part, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),
   ...[...(fitted ? [fitted] : []), ...promised].map((one) => ({ says: `In the drawer: ${wheelName(one)}`, href: to.item(one.id) })),
   ...(trusted

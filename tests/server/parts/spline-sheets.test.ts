@@ -1,6 +1,8 @@
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { addAssembly } from '../../../db/assemblies.ts';
 import { addPart } from '../../../db/parts.ts';
+import { systemByKey } from '../../../lib/gears/systems.ts';
+import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { aProject, halvorsenWheel, place } from '../../db/bench.ts';
 import { shopForTests, visit } from '../app-for-tests.ts';
@@ -47,6 +49,32 @@ describe('a spline in the model leads to its sheets', () => {
     const found = await get(linked(page, /^Which spline its bore is$/));
     expect(found.body).toContain('slides without load, 1.250');
     expect(found.body).toContain('measure the width at the top and at the bottom');
+  });
+
+  it('a helical wheel: its sizes and lead, and how to mill it, both filled in; its page says its helix', async () => {
+    const shop = await shopForTests();
+    onTestFinished(shop.close);
+    const { db } = shop.shops.now();
+    const project = await aProject(db);
+    const assembly = await addAssembly(db, { project_id: project.id, name: 'Feed box', within_id: null, serial: '', notes: '' });
+    const system = systemByKey('full-14.5')?.system;
+    const helix = { angle: degrees(30), hand: 'right' } as const;
+    const part = await addPart(
+      db,
+      place(project.id, assembly.id, null, { ...halvorsenWheel(24), ...(system ? { system } : {}), helix, face: inches(1) }),
+    );
+    const page = (await visit(shop, `/parts/${part.id}`)).body;
+    expect(page).toContain('24 teeth, 8 DP, 14½°, helix 30° right');
+    const sizes = await visit(shop, linked(page, /^Its sizes and its lead/));
+    // derived: 24 ÷ 8 ÷ cos 30° = 3.4641, × π ÷ tan 30° = 18.8496
+    expect(figuresByLabel(sizes.body).get('Lead')?.text).toBe('18.8496');
+    const milling = await visit(shop, linked(page, /^Mill its teeth/));
+    expect(milling.statusCode).toBe(200);
+    expect([boxesOn(milling.body).get('helix'), boxesOn(milling.body).get('hand'), boxesOn(milling.body).get('turns')]).toEqual([
+      '30',
+      'right',
+      '40',
+    ]);
   });
 
   it('with the head and the plates of the shop, also while it is being made', async () => {
