@@ -41,10 +41,10 @@ function rootReadingOf(readings: readonly Reading[]): RootReading | null {
   return jaws ? { by: 'jaws', jaws: jaws.length } : null;
 }
 
-/** What a wheel of the drawer is called: its own name, else its teeth and where it lies. */
+/** What a wheel of the drawer is called: its own name, else its teeth and the number that its page and the list show. */
 export function wheelName({ id, name, stored, unknown }: Pick<ItemLine, 'id' | 'name' | 'stored' | 'unknown'>): string {
   const wheel = stored ?? unknown;
-  return name || (wheel ? `${wheel.gear.teeth}T, drawer ${id}` : `drawer ${id}`);
+  return name || (wheel ? `${wheel.gear.teeth}T, no. ${id}` : `no. ${id}`);
 }
 
 /** A wheel of the drawer as lib holds it against a wanted one; null when it has no teeth on record, or a pitch that nobody knows yet. */

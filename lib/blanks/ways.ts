@@ -80,7 +80,8 @@ function fromStock({ wanted, stock, splines }: WaysAsked): WayOffered[] {
       : ' The bore has splines, which this shop cannot cut: send the blank out for splining.'
     : ' Then bore it.';
   const tried = stock.map((piece) => ({ piece, ...testStock({ wanted, stock: piece }) }));
-  if (tried.length === 0) return [offered('from stock', 'no', `No stock is in the shop.${boring}`)];
+  if (tried.length === 0)
+    return [offered('from stock', 'no', splined && !splines ? `No stock is in the shop.${boring}` : 'No stock is in the shop.')];
   const smallestFirst = tried.sort(
     (a, b) => (a.piece.diameter ?? nanometres(0)) - (b.piece.diameter ?? nanometres(0)) || a.piece.id - b.piece.id,
   );

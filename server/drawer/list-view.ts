@@ -52,7 +52,11 @@ const rowOf = (line: ItemLine) => ({
   cells: [
     linkCell(itemName(line), to.item(line.id)),
     stateCell(itemState(line)),
-    cell([itemKnownBy(line), line.trust === 'unknown' ? '' : line.trust, line.kept_in].filter((text) => text !== '').join(' · ')),
+    cell(
+      [`no. ${line.id}`, itemKnownBy(line), line.trust === 'unknown' ? '' : line.trust, line.kept_in]
+        .filter((text) => text !== '')
+        .join(' · '),
+    ),
   ],
 });
 
