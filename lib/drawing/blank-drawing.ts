@@ -5,16 +5,19 @@ import { circle, type Drawing, line, type Mark, outline, text } from './drawing.
 import { dimensionText, type Letters, lettersFor, PHONE, type Shown } from './lettering.ts';
 import { boreOutline, thinned, wheelOutline, wheelRadii } from './wheel-outline.ts';
 
-/** old: the spare as it lies there; oldRoot: its root diameter, measured or worked out; next: the gear to be cut from it. */
-export type BlankProposal = { readonly old: Gear; readonly oldRoot: Length; readonly next: Gear };
+/**
+ * old: the spare as it lies there; oldRoot: its root diameter, measured or worked out; next: the gear to be cut from it.
+ * notMeasured: says so beside the old root, where the drawing is worked to.
+ */
+export type BlankProposal = { readonly old: Gear; readonly oldRoot: Length; readonly next: Gear; readonly notMeasured?: boolean };
 export type BlankDrawingAs = { readonly shown?: Shown; readonly form: LengthForm };
 
 type Row = { readonly name: string; readonly radius: number };
 
-function rowsOf({ old, oldRoot, next }: BlankProposal): Row[] {
+function rowsOf({ old, oldRoot, next, notMeasured = false }: BlankProposal): Row[] {
   return [
     { name: 'new outside', radius: wheelRadii(next).outside },
-    { name: 'old root', radius: toMm(oldRoot) / 2 },
+    { name: notMeasured ? 'old root, not measured' : 'old root', radius: toMm(oldRoot) / 2 },
     { name: 'old outside', radius: wheelRadii(old).outside },
   ];
 }

@@ -1,11 +1,11 @@
 import { remembered } from '../../db/remembered.ts';
-import { blankDrawing } from '../../lib/drawing/blank-drawing.ts';
+import { type BlankProposal, blankDrawing } from '../../lib/drawing/blank-drawing.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
 import type { Shown } from '../../lib/drawing/lettering.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { rootDiameter, toothOf, unitOfPitch } from '../../lib/gears/tooth.ts';
-import { type Length, ofUnit } from '../../lib/values/length.ts';
+import { ofUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import { toSvg } from '../drawing/svg.ts';
 import type { Markup } from '../page.ts';
@@ -69,10 +69,11 @@ function thatFit(draw: Draw): Sketch[] {
 }
 
 /** The old root as it stands in the routing: measured, typed or worked out; else by the wheel's own system. */
-function oldRootOf({ operations }: Work, old: Gear): Length {
-  const found = operations.flatMap(({ figures }) => figures).find(({ key }) => key === 'oldRoot')?.shown;
-  if (found && 'length' in found) return found.length;
-  return ofUnit(rootDiameter(toothOf(old)), unitOfPitch(old.pitch));
+function oldRootOf({ operations }: Work, old: Gear): Pick<BlankProposal, 'oldRoot' | 'notMeasured'> {
+  const found = operations.flatMap(({ figures }) => figures).find(({ key }) => key === 'oldRoot');
+  if (!found || !('length' in found.shown))
+    return { oldRoot: ofUnit(rootDiameter(toothOf(old)), unitOfPitch(old.pitch)), notMeasured: true };
+  return { oldRoot: found.shown.length, notMeasured: found.shownFrom === 'worked out' && !found.figure.name.endsWith(', measured') };
 }
 
 const keptSketches = remembered<Sketch[]>();
@@ -85,8 +86,8 @@ export function wheelSketches(work: Work): Sketch[] {
   const form: LengthForm = { unit, places: unit === 'in' ? 3 : 2 };
   const spare = work.blanks.find(({ role, thing }) => role === 'whole' && thing.kind === 'wheel')?.thing.stored?.gear;
   if (!spare) return keptSketches(JSON.stringify([form, next]), () => thatFit((shown) => gearDrawing(next, { shown, form })));
-  const [oldRoot, fine]: [Length, LengthForm] = [oldRootOf(work, spare), { unit, places: unit === 'in' ? 4 : 3 }];
-  const asked = { old: spare, oldRoot, next };
+  const fine: LengthForm = { unit, places: unit === 'in' ? 4 : 3 };
+  const asked = { old: spare, next, ...oldRootOf(work, spare) };
   return keptSketches(JSON.stringify([fine, asked]), () => thatFit((shown) => blankDrawing(asked, { shown, form: fine })));
 }
 

@@ -4,7 +4,7 @@ import { inches } from '../../../lib/values/length.ts';
 import { NOW, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
 import { textOf } from '../machines/read-page.ts';
 import { type FirstStory, firstStory } from './first-story.ts';
-import { figuresOn } from './read-sheet.ts';
+import { figuresOn, plain } from './read-sheet.ts';
 
 let shop: TestShop;
 let story: FirstStory;
@@ -30,6 +30,14 @@ test('an old root that nobody measured is no size to work to: the sheet says to 
   const read = (await sheet()).get('sound-oldRoot');
   expect(read).toMatchObject({ label: 'Old root, measured', size: 'as measured', measured: '3.5840 in' });
   expect(read?.size).not.toMatch(/\d/);
+});
+
+test('the drawing on the sheet says so as well, until the root is read', async () => {
+  const drawn = async () => plain(await body(`/parts/${story.parts[22]}/sheet`));
+  expect(await drawn()).toContain('old root, not measured 3.5858 in');
+  await note(await story.operation(22, 'sound'), 'oldRoot', 3.584);
+  expect(await drawn()).toContain('old root 3.5840 in');
+  expect(await drawn()).not.toContain('not measured 3.');
 });
 
 test('a size to work to stands there as ever, with its limits and its box', async () => {
