@@ -94,6 +94,9 @@ describe('spans', () => {
     const space = Math.PI - normalThickness(ring);
     expect(spanOver(ring, normalThickness(ring), 4)).toBeCloseTo(Math.cos(rad(20)) * (space + 3 * Math.PI + 60 * inv(rad(20))), 12);
     expect(thicknessFromSpan(ring, spanOver(ring, 1.4, 4), 4)).toBeCloseTo(1.4, 12);
+    // The same ring in module 2 has twice the span.
+    const twice = { ...ring, mn: 2, v: 0.8, A: 2, B: 2.5 };
+    expect(spanOver(twice, normalThickness(twice), 4)).toBeCloseTo(2 * spanOver(ring, normalThickness(ring), 4), 11);
   });
 
   it('touch at √(Rb² + (W/2)²), a leaning wheel’s by the piece across it', () => {
@@ -119,6 +122,14 @@ describe('spans', () => {
     expect(spanOnFlank(tooth(22, 14.5, 1.157), 4)).toBe(true);
     expect(spanOnFlank(tooth(22, 14.5, 1.157), 5)).toBe(false);
     expect(bestSpanCount(flanks(4, { an: rad(14.5), B: 1.157 }))).toBe(1);
+    // 12 teeth at 14½°: over 1 touches where a hob undercuts, over 2 does not.
+    expect(bestSpanCount(flanks(12, { an: rad(14.5), B: 1.157 }))).toBe(2);
+    expect(spanCount(tooth(12, 14.5, 1.157))).toBe(2);
+    // 19 teeth go over 3. Teeth 5.3 thick at the pitch circle would be touched over 3 beyond their tips, over 2 at 9.83.
+    expect(bestSpanCount(flanks(19))).toBe(3);
+    expect(bestSpanCount(flanks(19), 5.3)).toBe(2);
+    expect(bestSpanCount(flanks(4), 1.2)).toBeLessThan(4);
+    expect(bestSpanCount(flanks(10, { v: -0.5 }))).toBe(2);
   });
 });
 
@@ -134,6 +145,13 @@ describe('where a flank is', () => {
       Math.max(100 - 3 + 2, Math.hypot(100 * Math.cos(rad(20)), 100 * Math.sin(rad(20)) - 1 / Math.sin(rad(20)))),
       12,
     );
+    // Deep roots far below a short addendum: the clearance ends above the rack's end.
+    const deep = flanks(12, { A: 0.2, B: 0.5 });
+    expect(usableFlank(deep).from).toBeCloseTo(
+      Math.max(6 - 0.5 + 0.3, Math.hypot(6 * Math.cos(rad(20)), 6 * Math.sin(rad(20)) - 0.2 / Math.sin(rad(20)))),
+      12,
+    );
+    expect(usableFlank(deep).from).toBeCloseTo(5.8264, 3);
     const pointed = flanks(8, { v: 0.7 });
     expect(usableFlank(pointed).to).toBeCloseTo(pointedDiameter(pointed) / 2, 12);
     expect(pointedDiameter(pointed)).toBeLessThan(tipOf(pointed));
