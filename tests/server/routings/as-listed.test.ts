@@ -101,6 +101,15 @@ describe('what is accepted is what was listed', () => {
   });
 });
 
+it('a routing closed meanwhile takes nothing more, and says back what was typed', async () => {
+  const { first, db, line, post } = await firstStory();
+  const { id, rev } = await line(first, 'blank');
+  await post(`/routings/${first}/give-up`, { rev: String((await routing(db, first)).rev) });
+  const late = await post(`/operations/${id}/done`, { rev: String(rev), 'm-outside': '2.9985', minutes: '12', listed: '[]' });
+  expect(late.statusCode).toBe(422);
+  expect(textOf(late.body)).toContain('You typed: Outside diameter 2.9985; Minutes taken 12.');
+});
+
 describe('a caution lasts as long as its reason', () => {
   const NOT_MEASURED = 'Not measured: worked out as';
 
