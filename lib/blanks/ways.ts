@@ -45,21 +45,31 @@ const openOf = (verdict: Judged['verdict']): WayOffered['open'] =>
 
 const order = { yes: 0, 'measure first': 1, no: 2 } as const;
 
+const against = ({ judged }: Held): number => judged.checks.filter(({ result }) => result === 'no').length;
+
+/** What serves by the metal that comes off, the least first; of what does not, that with least against it, and then the nearest in size. */
+function byUse(a: Held, b: Held): number {
+  const [one, two] = [openOf(a.judged.verdict), openOf(b.judged.verdict)];
+  if (one !== 'no' || two !== 'no') return order[one] - order[two] || a.metal - b.metal || a.spare.id - b.spare.id;
+  return against(a) - against(b) || b.judged.room.left - a.judged.room.left || a.spare.id - b.spare.id;
+}
+
 function recuts({ wanted, spares, cleanUp }: WaysAsked): WayOffered[] {
   const held: Held[] = spares.map((spare) => ({
     spare,
     judged: judgeSpare({ wanted, spare, cleanUp }),
     metal: metalOff(wanted, spare.gear),
   }));
-  const sorted = held.sort((a, b) => a.metal - b.metal || a.spare.id - b.spare.id);
-  return sorted.map(({ spare, judged }) =>
-    offered(
-      judged.verdict === 'only just' ? 're-cut, only just' : 're-cut, clean',
-      openOf(judged.verdict),
-      `${spare.name}: ${judged.says}`,
-      { spare },
-    ),
-  );
+  return held
+    .sort(byUse)
+    .map(({ spare, judged }) =>
+      offered(
+        judged.verdict === 'only just' ? 're-cut, only just' : 're-cut, clean',
+        openOf(judged.verdict),
+        `${spare.name}: ${judged.says}`,
+        { spare },
+      ),
+    );
 }
 
 /** Ring and hub on each spare, the largest hub first: the thinner ring, the less to turn. */

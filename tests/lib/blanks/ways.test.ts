@@ -30,6 +30,17 @@ describe('the 60 of the shaper', () => {
     expect(ways.filter(({ way, open }) => way === 're-cut, clean' && open === 'no')).toHaveLength(2);
     expect(ways[0]?.says).toContain('The spare is smaller');
   });
+  it('of what does not serve, the spare with least against it and nearest in size is named first', () => {
+    const worse = spare(
+      52,
+      12,
+      {},
+      { bore: null, body: { known: true, recesses: [{ side: 'both', inner: inches(2), outer: inches(4.9) }], openings: [] } },
+    );
+    const ways = waysFor({ ...asked, spares: [spare(19, 12), worse, ...spares] });
+    const refused = ways.filter(({ way, open }) => way.startsWith('re-cut') && open === 'no').map(({ spare: on }) => on?.gear.teeth);
+    expect(refused).toEqual([48, 41, 19, 52]);
+  });
   it('prints every figure of the ring', () => {
     const { figures } = ringAndHub({ wanted: gear(60, 12), spare: spare(48, 12), ring: 'steel' }).answer;
     const keys = ['oldRoot', 'hub', 'newOutside', 'newRoot', 'underTeeth', 'underTeethDepths', 'ringBore', 'rise', 'oven'] as const;
