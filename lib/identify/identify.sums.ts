@@ -111,11 +111,11 @@ function figuresOf(found: Identified, wheel: MeasuredWheel, unit: LengthUnit): I
 }
 
 /**
- * What a wheel is, from what a caliper and a tooth count give; further wheels of its set make it surer. Throws DomainError for readings that
+ * What a wheel is, from what a caliper and a tooth count give; further wheels of its set make it surer. found: what was identified of these wheels
+ * already. Throws DomainError for readings that
  * make no sense. Example: 22 teeth, outside 2.998, over 2 0.5835, over 3 0.9638 is likeliest 8 DP, 14½° full involute.
  */
-export function identifyAnswer(wheels: readonly MeasuredWheel[], unit: LengthUnit): IdentifyAnswer {
-  const found = identify(wheels);
+export function identifyAnswer(wheels: readonly MeasuredWheel[], unit: LengthUnit, found: Identified = identify(wheels)): IdentifyAnswer {
   const first = wheels[0] as MeasuredWheel;
   const { list, next, near } = found;
   return {

@@ -1,4 +1,5 @@
 import type { BlankChoice, Pair } from '../../lib/blanks/choice.ts';
+import type { Caution } from '../../lib/figure/figure.ts';
 import { to } from '../addresses.ts';
 import { answerView } from '../figures.ts';
 import { listField } from '../forms/list-field.ts';
@@ -101,10 +102,21 @@ function blanksView(shown: SetShown): BlanksView | null {
   };
 }
 
-function costView(cost: SetCost | null): CostView | null {
+/** Wheels of unknown pitch may run with the set or not: what is counted is counted without them. */
+function leftOut({ unknown: { places } }: Bench): Caution[] {
+  if (places.length === 0) return [];
+  const counts = places.map(({ unknown }) => unknown?.gear.teeth ?? 0).join(', ');
+  return [{ name: 'Left out', says: `Of unknown pitch and not counted here: ${counts}. Identify first.`, weight: 'beware' }];
+}
+
+function costView(cost: SetCost | null, bench: Bench): CostView | null {
   if (!cost) return null;
   if (cost.answer === null) return { refusal: cost.refusal, drawing: null, answer: null };
-  return { refusal: '', drawing: cost.scale, answer: answerView(cost.answer) };
+  return {
+    refusal: '',
+    drawing: cost.scale,
+    answer: answerView({ ...cost.answer, cautions: [...leftOut(bench), ...cost.answer.cautions] }),
+  };
 }
 
 const waysOn = ({ bench: { set } }: SetShown): LinkView[] => [
@@ -151,7 +163,7 @@ export function setView(shown: SetShown): PageData<'sets/one'> {
         },
     drawings: bench.places.length + bench.drawer.length > 0 ? wheelsDrawings(bench, choice) : null,
     wheels: any ? wheelsTable(bench, choice) : null,
-    cost: costView(cost),
+    cost: costView(cost, bench),
     blanks: blanksView(shown),
     chart: chartOfSet(bench),
     notes: trusted ? set.notes : '',

@@ -1,5 +1,6 @@
 import type { Answer, Caution } from '../../lib/figure/figure.ts';
 import { identifyAnswer } from '../../lib/identify/identify.sums.ts';
+import { type Identified, identify } from '../../lib/identify/identify.ts';
 import { nothingReadAnswer } from '../../lib/identify/nothing-read.sums.ts';
 import { to } from '../addresses.ts';
 import type { Typed } from '../forms/form.ts';
@@ -32,10 +33,21 @@ function leftOut({
   ];
 }
 
+const identified = new WeakMap<Boxes, Identified>();
+
+/** A page asks twice for the same boxes: for the answer, and for what of it can be taken. Throws DomainError. */
+function identifiedOf(boxes: Boxes): Identified {
+  const found = identified.get(boxes) ?? identify(wheelsOf(boxes));
+  identified.set(boxes, found);
+  return found;
+}
+
 function work(boxes: Boxes): Answer {
   const wheels = wheelsOf(boxes);
   const nothing = wheels.length === 1 && wheels[0]?.readings.length === 0;
-  const answer: Answer = nothing ? nothingReadAnswer(boxes.teeth, unitOf(boxes)) : identifyAnswer(wheels, unitOf(boxes));
+  const answer: Answer = nothing
+    ? nothingReadAnswer(boxes.teeth, unitOf(boxes))
+    : identifyAnswer(wheels, unitOf(boxes), identifiedOf(boxes));
   const said = leftOut(boxes).map((says): Caution => ({ name: 'Not used', says, weight: 'beware' }));
   return { ...answer, cautions: [...said, ...answer.cautions] };
 }
@@ -75,7 +87,7 @@ const unknownGear = sum({
     says: 'Print a blank measuring sheet',
     href: owner ? owner.sheet : to.measuringSheet(sheetAsks(typed)),
   }),
-  take: (boxes) => takenAnswers(wheelsOf(boxes)),
+  take: (boxes) => takenAnswers(wheelsOf(boxes), identified.get(boxes)),
 });
 
 export const IDENTIFY_SUMS = [unknownGear];

@@ -46,7 +46,7 @@ function rowsFor(teeth: number | null): MeasureRow[] {
   const [short, long] = spanWords(teeth);
   const some = teeth === null ? 'Over as many as teeth ÷ 12, rounded up. ' : '';
   return [
-    row('', 'Teeth', teeth === null ? 'Count twice, from a chalk mark.' : `${teeth} by our count. Please count yours twice.`, '', false),
+    row('–', 'Teeth', teeth === null ? 'Count twice, from a chalk mark.' : `${teeth} by our count. Please count yours twice.`, '', false),
     row('A', 'Outside diameter', 'Over opposite tips, jaws flat across several tips. Of an odd count say so.'),
     row('B', 'Root diameter', 'Across opposite bottoms, thin jaws. Only where the count is even.'),
     row('C', 'Depth of a space', 'Tip to bottom, with a depth gauge or the tail of the caliper.'),

@@ -2,7 +2,7 @@ import type { Gear } from '../../lib/gears/gear.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
 import { systemByKey } from '../../lib/gears/systems.ts';
 import { standsSo } from '../../lib/identify/identify.tables.ts';
-import { type Found, identify } from '../../lib/identify/identify.ts';
+import { type Found, type Identified, identify } from '../../lib/identify/identify.ts';
 import type { MeasuredWheel } from '../../lib/identify/readings.ts';
 import { chanceText } from '../../lib/identify/said.ts';
 import { radians, toDegrees } from '../../lib/values/angle.ts';
@@ -67,13 +67,13 @@ function answerOf(found: Found, teeth: number): TakenAnswer {
   return { key: `${printPitch(candidate.known.pitch)} ${candidate.key}`, name: candidate.name, chance: chanceText(chance), said, boxes };
 }
 
-/** The leading answers of these readings, the likeliest first; none where none of the candidates leads. */
-export function takenAnswers(wheels: readonly MeasuredWheel[]): readonly TakenAnswer[] {
+/** The leading answers of these readings, the likeliest first; none where none of the candidates leads. found: what was identified of these wheels already. */
+export function takenAnswers(wheels: readonly MeasuredWheel[], found?: Identified): readonly TakenAnswer[] {
   const [first] = wheels;
   if (!first || first.readings.length === 0) return [];
-  const { list, none } = identify(wheels);
+  const { list, none } = found ?? identify(wheels);
   return list
     .slice(0, MOST)
     .filter(({ chance }) => chance > LEADING && chance > none)
-    .map((found) => answerOf(found, first.teeth));
+    .map((one) => answerOf(one, first.teeth));
 }

@@ -29,7 +29,7 @@ const rowsOf = (html: string): string[] =>
   );
 
 const LETTERS = [
-  ...['Teeth', 'A Outside diameter', 'B Root diameter', 'C Depth of a space'],
+  ...['– Teeth', 'A Outside diameter', 'B Root diameter', 'C Depth of a space'],
   ...['D Span over 3 teeth', 'E Span over 4 teeth', 'F Over two pins', 'G Centre distance', 'H Lean of a print'],
 ];
 
