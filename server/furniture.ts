@@ -51,7 +51,7 @@ export const furniture = (visit: Visit): Furniture => ({
   shopName: 'Backgear',
   version: VERSION,
   demo: visit.demo,
-  demoOut: visit.demo ? { says: 'Leave the invented shop', href: to.openShop } : null,
+  demoOut: visit.demo ? { says: 'Leave the demo shop', href: to.openShop } : null,
   canChange: visit.trusted,
   lookOnly: visit.trusted ? null : { says: 'Pair this device to make changes', href: to.devices },
   notice: readNotice(visit.cookies[NOTICE_COOKIE]),

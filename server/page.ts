@@ -184,6 +184,8 @@ export type ConflictRow = {
   readonly name: string;
   readonly label: string;
   readonly differs: boolean;
+  /** Which of the two is chosen until another is. */
+  readonly stands: 'yours' | 'theirs';
   readonly yours: HiddenView & { readonly says: string };
   readonly theirs: HiddenView & { readonly says: string };
 };

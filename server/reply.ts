@@ -24,16 +24,20 @@ function goTo(reply: FastifyReply, result: Go): FastifyReply {
   return reply.redirect(result.go, 303);
 }
 
+/** A page that comes back starts at its first box that is amiss, without a script too. What was typed holds no such text: its quotes are written otherwise. */
+const startAtFirstAmiss = (html: string): string => html.replace('aria-invalid="true"', 'aria-invalid="true" autofocus');
+
 /** Turns what handlers give into answers. views: the folder of the templates. */
 export function newReplies(views: string) {
   const eta = newTemplates(views);
 
   const page = (reply: FastifyReply, visit: Visit, name: string, data: object, status: number): FastifyReply => {
     if (visit.cookies[NOTICE_COOKIE]) reply.clearCookie(NOTICE_COOKIE, { path: '/' });
+    const html = eta.render(`/${name}`, { ...furniture(visit), ...data });
     return reply
       .code(status)
       .type(HTML)
-      .send(eta.render(`/${name}`, { ...furniture(visit), ...data }));
+      .send(status === 422 ? startAtFirstAmiss(html) : html);
   };
 
   const send = (reply: FastifyReply, visit: Visit, result: Result): FastifyReply => {

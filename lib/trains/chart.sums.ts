@@ -71,7 +71,7 @@ export function chartAnswer({ list, screw, drawer, missing, near = USUAL_NEAR }:
     cautions: [
       {
         name: 'Near',
-        says: `Near is taken as within ${printNumber(near * 1e6, 0)} in a million of the pitch; that is a judgement, to be changed above.`,
+        says: `Near is taken as within ${printNumber(near * 1e6, 0)} in a million of the pitch; a judgement; the sum of the chart takes another.`,
         weight: 'note',
       },
     ],

@@ -32,7 +32,9 @@ const tidy = (text: string): string => text.replace(/\r\n/g, '\n').trim();
 
 function rowOf(name: string, field: Field<unknown>, yours: string, theirs: string): ConflictRow {
   const one = (value: string) => ({ name, value, says: inWords(field, value) });
-  return { name, label: field.label, differs: tidy(yours) !== tidy(theirs), yours: one(yours), theirs: one(theirs) };
+  // An empty box is more often one that was never touched than one that was emptied: it wipes nothing out unasked.
+  const stands = tidy(yours) === '' ? 'theirs' : 'yours';
+  return { name, label: field.label, differs: tidy(yours) !== tidy(theirs), stands, yours: one(yours), theirs: one(theirs) };
 }
 
 /** Saved meanwhile on another device: both versions side by side, to be shown with status 409. Nothing has been written yet. */

@@ -117,6 +117,31 @@ it('a tool lent meanwhile: both versions, even of a form with a mistake in it', 
   expect(wordsOf(late.body)).toMatch(/the club.*a neighbour|a neighbour.*the club/);
 });
 
+it('what one device fills in, another that left the box empty does not wipe out unasked', async () => {
+  await send(shop, '/machines', { model: 'S-16' });
+  const row = await shop.shops
+    .now()
+    .db.selectFrom('project')
+    .select(['id', 'rev'])
+    .orderBy('id', 'desc')
+    .limit(1)
+    .executeTakeFirstOrThrow();
+  const at = `/machines/${row.id}`;
+  expect((await send(shop, at, { model: 'S-16', size: '16 in', rev: `${row.rev}` })).statusCode).toBe(303);
+  const late = await send(shop, at, { model: 'S-16', year: '1926', rev: `${row.rev}` });
+  expect(late.statusCode).toBe(409);
+  const chosen = [...late.body.matchAll(/<input type="radio" name="(\w+)" value="([^"]*)" checked>/g)].map(([, name, value]) => [
+    name,
+    value,
+  ]);
+  expect(Object.fromEntries(chosen)).toEqual({ size: '16 in', year: '1926' });
+});
+
+it('a page that comes back starts at its first box that is amiss, without a script too', async () => {
+  const answer = await send(shop, '/tools/new/cutter', { ...CUTTER, angle: 'steep', hole: 'wide' });
+  expect(answer.body.match(/<input[^>]*autofocus/g)).toEqual([expect.stringContaining('name="angle"')]);
+});
+
 it('a condition that no tool has is refused, not taken for sharp', async () => {
   const before = await shop.shops.now().db.selectFrom('tool').select('wear').where('id', '=', 1).executeTakeFirst();
   const answer = await send(shop, '/tools/1/wear', { wear: 'shiny', rev: '2' });

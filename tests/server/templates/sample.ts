@@ -129,8 +129,8 @@ export const samples: { readonly [K in Exclude<keyof Partials, 'partials/line-ki
     hidden: [],
     says: 'Changed meanwhile.',
     rows: [
-      { name: 'teeth', label: 'Teeth', differs: true, yours: both, theirs: { ...both, value: '25', says: '25' } },
-      { name: 'od', label: 'Outside', differs: false, yours: both, theirs: both },
+      { name: 'teeth', label: 'Teeth', differs: true, stands: 'yours', yours: both, theirs: { ...both, value: '25', says: '25' } },
+      { name: 'od', label: 'Outside', differs: false, stands: 'yours', yours: both, theirs: both },
     ],
     act: 'Keep these',
   },
