@@ -2,6 +2,7 @@ import { type BevelPair, type Cones, checkedCones } from '../bevel/pair.ts';
 import { inches, millimetres, toMm } from '../values/length.ts';
 import { printLength } from '../values/print.ts';
 import { type Drawing, line, type Mark, outline, type Point, text } from './drawing.ts';
+import { lettersFor, PHONE } from './lettering.ts';
 
 /** A point on a wheel's blank: along the pitch cone from the apex, then square to it (outward is plus); g the pitch angle. */
 function onCone(g: number, along: number, out: number): Point {
@@ -37,10 +38,11 @@ export function bevelDrawing(pair: BevelPair): Drawing {
   const cones = checkedCones(pair);
   const mm = cones.unit === 'in' ? toMm(inches(1)) : toMm(millimetres(1));
   const reach = cones.Ao * mm * 1.08;
-  const letter = reach * 0.045;
   const [own, other] = [toothBand(cones, cones.g1, mm), toothBand(cones, cones.g2, mm)];
   const [blank, mate] = [blankOf(own), toMate(blankOf(other), cones.S)];
   const far: Point = [reach * Math.cos(cones.S), reach * Math.sin(cones.S)];
+  const across = [...blank, ...mate, [reach, 0] as const, far].map(([x]) => x);
+  const letter = lettersFor(PHONE, ({ label }) => Math.max(...across) - Math.min(0, ...across) + 6 * label).label;
   const marks: Mark[] = [
     line([-letter, 0], [reach, 0], 'centre'),
     line([0, 0], far, 'centre'),

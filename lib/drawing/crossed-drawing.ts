@@ -3,6 +3,7 @@ import { toRadians } from '../values/angle.ts';
 import { diameterByNormal, mateHelix } from '../worm/crossed.formulas.ts';
 import type { CrossedAsked } from '../worm/crossed.sums.ts';
 import { type Drawing, type LineKind, line, type Mark, outline, type Point, text } from './drawing.ts';
+import { lettersFor, PHONE } from './lettering.ts';
 
 const MM_PER_INCH = 25.4;
 /** Face drawn, in normal modules: none was asked for. */
@@ -61,8 +62,9 @@ export function crossedDrawing(asked: CrossedAsked): Drawing {
     pitch: (Math.PI * m) / Math.cos(b),
   });
   const [first, mate] = [one(asked.teeth, b1), one(asked.mate, b2)];
-  const letter = Math.max(first.d, mate.d) * 0.05;
-  const reach = Math.max(first.d, mate.d, 2 * FACE * m) / 2 + letter;
+  const half = Math.max(first.d, mate.d, 2 * FACE * m) / 2;
+  const letter = lettersFor(PHONE, ({ label }) => 2 * half + 4 * label).label;
+  const reach = half + letter;
   return {
     title: 'Crossed helical wheels',
     describes: `Two helical wheels on shafts that cross at an angle, the first of ${asked.teeth} teeth upright and ${asked.hand}-hand, the mate of ${asked.mate} teeth.`,

@@ -3,6 +3,7 @@ import { inUnit } from '../values/length.ts';
 import type { WormAsked } from '../worm/asked.ts';
 import { throatDiameter, wormCentre } from '../worm/worm.formulas.ts';
 import { circle, type Drawing, line, type Mark, outline, type Point, text } from './drawing.ts';
+import { lettersFor, PHONE } from './lettering.ts';
 
 const MM_PER_INCH = 25.4;
 /** Threads drawn; a worm is mostly four to six axial pitches long. */
@@ -37,7 +38,8 @@ export function wormDrawing(asked: WormAsked): Drawing {
   const lower = threads(thread, d / 2).map(([x, y]): Point => [x + (asked.starts * thread.p) / 2, -y]);
   const worm = [...upper, ...lower.reverse()].map(([x, y]): Point => [x, y + C]);
   const half = (PITCHES * thread.p) / 2 + Math.abs(asked.starts * thread.p) / 2;
-  const letter = Math.max(D, d) * 0.05;
+  const reach = Math.max(D / 2 + A, half * 1.2);
+  const letter = lettersFor(PHONE, ({ label }) => 2 * (reach + label)).label;
   const marks: Mark[] = [
     outline(worm, 'here'),
     { draw: 'hatch', rings: [worm], kind: 'section' },
@@ -50,7 +52,6 @@ export function wormDrawing(asked: WormAsked): Drawing {
     text([0, letter * 1.6], `${asked.teeth} teeth`, letter),
     text([0, C + d / 2 + A + letter * 0.7], `${asked.starts} ${asked.starts === 1 ? 'start' : 'starts'}, ${asked.hand}-hand`, letter),
   ];
-  const reach = Math.max(D / 2 + A, half * 1.2);
   return {
     title: 'Worm and wheel',
     describes: `Worm of ${asked.starts} ${asked.starts === 1 ? 'start' : 'starts'} in section over its wheel of ${asked.teeth} teeth, to scale.`,
