@@ -23,6 +23,9 @@ export type Opening = { readonly copies: string | null; readonly now: string };
 /** Up to this size a file is checked whole at every start: a few tenths of a second. */
 const SMALL_BYTES = 64 * 1024 * 1024;
 
+/** As delivered it would be 16 MB, which a check or a copy fills once and nothing empties; the system keeps what is read often anyway. */
+const CACHE_KIB = 4096;
+
 /** A large file is checked whole on the first start of a day, and before every copy. */
 function isToBeChecked(path: string, { copies, now }: Opening): boolean {
   if (path === ':memory:' || !existsSync(path)) return false;
@@ -44,6 +47,7 @@ function openSound(path: string, opening: Opening): Opened {
     const toBeChecked = isToBeChecked(path, opening);
     file = new SqliteFile(path);
     file.pragma('busy_timeout = 5000');
+    file.pragma(`cache_size = -${CACHE_KIB}`);
     if (toBeChecked) refuseDamaged(file);
     if (file.pragma('user_version', { simple: true }) === 0) refuseForeign(path, file);
     file.pragma('journal_mode = WAL');
