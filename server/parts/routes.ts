@@ -94,6 +94,8 @@ export async function promiseBlank(visit: Visit): Promise<Result> {
   if (!way || itemIds.length === 0) return page(visit, id, { problem: 'Nothing was chosen to make it from. Choose below.' });
   const read = readForm(visit.body, barFields);
   const typed = { ...read.typed, item: String(itemIds[0]) };
+  // Opened meanwhile: the page has no such form any more, and what was wrong would be said nowhere.
+  if (!read.ok && (await partById(visit.db, id)).routing_id !== null) throw new RoutingOpen(id);
   if (!read.ok) return page(visit, id, { bar: { typed, problems: read.problems } });
   const open = async (): Promise<Result> => {
     await openRoutings(visit.db, [{ partId: id, way, itemIds, takes: read.value.takes }], visit.now);

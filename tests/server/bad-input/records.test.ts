@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { send, shopForTests, type TestShop, visit } from '../app-for-tests.ts';
-import { SET } from '../machines/story-one.ts';
+import { SET, storyOne } from '../machines/story-one.ts';
 import { OUR_MISTAKE, wordsOf } from './refused.ts';
 
 let shop: TestShop;
@@ -115,6 +115,18 @@ it('a tool lent meanwhile: both versions, even of a form with a mistake in it', 
   const late = await send(shop, '/tools/1/lend', { lentTo: 'the club', dueOn: 'soon', rev: '1' });
   expect(late.statusCode).toBe(409);
   expect(wordsOf(late.body)).toMatch(/the club.*a neighbour|a neighbour.*the club/);
+});
+
+it('a part whose routing was opened meanwhile says so, even to a form with a mistake in it', async () => {
+  const { set } = await storyOne(shop);
+  const choices = /name="choices" value="([^"]*)"/.exec((await visit(shop, set)).body)?.[1] ?? '';
+  expect((await send(shop, `${set}/open`, { choices })).statusCode).toBe(303);
+  const late = await send(shop, `/parts/${choices.split(':')[0]}/promise`, {
+    way: 'make from stock',
+    item: '1',
+    takes: 'a hand’s breadth',
+  });
+  expect([late.statusCode, wordsOf(late.body).includes('This part is being made')]).toEqual([409, true]);
 });
 
 it('what one device fills in, another that left the box empty does not wipe out unasked', async () => {
