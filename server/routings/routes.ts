@@ -3,12 +3,14 @@ import { operationsOfAll } from '../../db/operations.ts';
 import { type PartLine, partsById } from '../../db/parts.ts';
 import { closeRouting } from '../../db/routings.ts';
 import { type SharedSetUp, sharedSetUps } from '../../db/today.ts';
+import { untilChanged } from '../../db/until-changed.ts';
 import { workOperations } from '../../db/work-operations.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import type { PlannedPart } from '../../lib/routing/shared-set-ups.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { recordId } from '../record-id.ts';
+import type { PageData } from '../views.ts';
 import { type Db, type Result, show, type Visit } from '../visit.ts';
 import { formPage } from './form-page.ts';
 import { machinePage } from './machine-view.ts';
@@ -76,8 +78,8 @@ const MOST_SET_UPS = 20;
 
 const atMachine = ({ setUp }: SharedSetUp): boolean => setUp.place === 'lathe' || setUp.place === 'mill';
 
-/** Operations of different parts that share a set-up at a machine. */
-export async function setUps({ db }: Visit): Promise<Result> {
+/** What is shared, what differs, and what holding one for another would delay: it follows from the shop alone. */
+const sharedNow = untilChanged(async (db: Db): Promise<PageData<'routings/set-ups'>> => {
   const shared = (await sharedSetUps(db, MOST_SET_UPS)).filter(atMachine);
   const making = await makingIn(db, shared);
   const ratios = await ratiosWithAll(
@@ -85,8 +87,11 @@ export async function setUps({ db }: Visit): Promise<Result> {
     making.map(({ own }) => own),
   );
   const operations = shared.length > 0 ? await workOperations(db) : [];
-  return show('routings/set-ups', setUpsView({ shared, parts: await plannedParts(db, making), operations, ratios }));
-}
+  return setUpsView({ shared, parts: await plannedParts(db, making), operations, ratios });
+});
+
+/** Operations of different parts that share a set-up at a machine. */
+export const setUps = async ({ db }: Visit): Promise<Result> => show('routings/set-ups', await sharedNow(db));
 
 /** Asks once more before a routing is given up. */
 export async function askGiveUp(visit: Visit): Promise<Result> {

@@ -144,7 +144,7 @@ function nextAsked(operations: readonly OperationLine[], ids: readonly number[])
 }
 
 /** The parts of some operations with those of their operations that share the set-up; own: the next one to be done of those asked for. Throws RecordNotFound, DomainError. */
-export async function sharedWork(db: Executor, ids: readonly number[]): Promise<readonly Work[]> {
+export const sharedWork = untilChanged(async (db: Executor, ids: readonly number[]): Promise<readonly Work[]> => {
   if (ids.length === 0) throw new RecordNotFound('operation', '');
   const rows = await rowsOf(db, 'operation', ids);
   const setUp = rows[0]?.set_up_id;
@@ -158,7 +158,7 @@ export async function sharedWork(db: Executor, ids: readonly number[]): Promise<
     own: nextAsked(work.operations, ids),
     operations: work.operations.filter((one) => one.set_up_id === setUp && one.struck_on === null),
   }));
-}
+});
 
 const notShared = (): DomainError =>
   new DomainError({
