@@ -9,9 +9,11 @@ import { twoDiscAnswer } from '../../lib/cutters/two-disc.sums.ts';
 import { cutterFormDrawing } from '../../lib/drawing/cutter-form-drawing.ts';
 import { groundToolSheet, SHEET_SCALES } from '../../lib/drawing/ground-tool-sheet.ts';
 import { spaceProfileDrawing, type ToolDrawn, toolOutline } from '../../lib/drawing/space-profile-drawing.ts';
+import { printPitch } from '../../lib/gears/pitch.ts';
 import { moduleOf, unitOfPitch } from '../../lib/gears/tooth.ts';
 import { type Angle, degrees } from '../../lib/values/angle.ts';
 import { inUnit } from '../../lib/values/length.ts';
+import { printDegrees, printShort } from '../../lib/values/print.ts';
 import { angleField, choiceField, numberField, optional } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { size, sizeIfKnown } from './asks.ts';
@@ -112,6 +114,13 @@ const FOR: Readonly<Record<(typeof GROUND_FOR)[number], (teeth: number) => strin
   rack: () => 'Tool for a rack',
 };
 
+/** What the tool is for, so that its sheet needs no page beside it. */
+function saysOf({ gear: { teeth, pitch, system, helix }, kind, shift }: GroundAsked): string {
+  const leans = helix ? [`helix ${printDegrees(helix.angle, 2)}°`] : [];
+  const moved = shift ? [`shift ${printShort(shift, 4)}`] : [];
+  return [FOR[kind](teeth), printPitch(pitch), `${printDegrees(system.angle, 1)}°`, ...leans, ...moved].join(', ');
+}
+
 function drawn(given: ValuesOf<typeof groundAsks>): ToolDrawn {
   const asked = groundAsked(given);
   const { tooth, tool } = groundEdge(asked);
@@ -119,7 +128,7 @@ function drawn(given: ValuesOf<typeof groundAsks>): ToolDrawn {
     edge: tool.edge,
     rows: ordinates(tooth, tool, inUnit(asked.step, tooth.unit)),
     unit: tooth.unit,
-    says: FOR[asked.kind](asked.gear.teeth),
+    says: saysOf(asked),
     times: Number(given.times),
   };
 }

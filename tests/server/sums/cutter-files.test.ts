@@ -77,6 +77,7 @@ describe('a tool ground to the space, as DXF', () => {
       expect(body).toMatch(times === '20' ? /Scale 10 : 1 \(20 : 1 does not fit a sheet\)/ : new RegExp(`Scale ${times} : 1, tip up`));
       expect(body.match(/>\d\.\d{4}<\/text>/g)?.length).toBeGreaterThan(90);
       expect(body).toContain('50\u2009mm');
+      expect(body).toContain('Tool for a wheel of 22 teeth, 5 DP, 14.5°');
     }
   });
 
