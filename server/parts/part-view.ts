@@ -24,7 +24,7 @@ import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
-import { identifyLinks, identifyView } from './identify-view.ts';
+import { helicalLink, identifyLinks, identifyView } from './identify-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
 import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
@@ -246,6 +246,6 @@ export function partView(shown: PartShown): PartPage {
     made: madeTable(data),
     fit: trusted && isOpen(data) ? fitForm(data) : null,
     buttons: trusted ? buttonsOf(data) : [],
-    links: [...(part.unknown ? [] : identifyLinks(shown)), ...linksOf(data, trusted)],
+    links: [...helicalLink(part), ...(part.unknown ? [] : identifyLinks(shown)), ...linksOf(data, trusted)],
   };
 }
