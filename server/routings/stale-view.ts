@@ -16,13 +16,27 @@ const button = ({ routing, back }: Accepting, listed: readonly Changed[], says: 
   confirm: '',
 });
 
-function changed(one: Changed, asking: Accepting): ChangedView {
+/** What changes alike at many operations, as a set-up does, is one thing to read and to accept; a figure stands by itself. */
+function alike(changes: readonly Changed[]): readonly (readonly [Changed, ...Changed[]])[] {
+  const groups = new Map<string, [Changed, ...Changed[]]>();
+  changes.forEach((one, at) => {
+    const key = one.figure === null ? JSON.stringify([one.name, one.was, one.now]) : String(at);
+    const group = groups.get(key);
+    if (group) group.push(one);
+    else groups.set(key, [one]);
+  });
+  return [...groups.values()];
+}
+
+function changed(group: readonly [Changed, ...Changed[]], asking: Accepting): ChangedView {
+  const [one] = group;
+  const more = group.length === 1 ? '' : `, and ${group.length - 1} more`;
   return {
     says: one.name,
-    where: one.figure === null && one.operationId === null ? '' : one.operation,
+    where: one.figure === null && one.operationId === null ? '' : `${one.operation}${more}`,
     was: one.was,
     now: one.now,
-    accept: asking.trusted ? button(asking, [one], 'Accept', 'other') : null,
+    accept: asking.trusted ? button(asking, group, 'Accept', 'other') : null,
   };
 }
 
@@ -44,7 +58,7 @@ export function staleView(changes: readonly Changed[], asking: Accepting): Stale
   return {
     ...headWords(changes),
     canAccept: asking.trusted,
-    changes: changes.map((one) => changed(one, asking)),
+    changes: alike(changes).map((group) => changed(group, asking)),
     acceptAll: asking.trusted && changes.length > 1 ? button(asking, changes, `Accept all ${changes.length} listed here`, 'main') : null,
   };
 }

@@ -28,7 +28,7 @@ const row = (found: Found) => ({
   id: `found-${found.at}`,
   cells: [
     { text: found.title, unit: '', href: KINDS[found.kind].href(found.ref), state: null },
-    { text: KINDS[found.kind].says, unit: '', href: '', state: null },
+    { text: `${KINDS[found.kind].says}${found.kind === 'item' ? `, no. ${found.ref}` : ''}`, unit: '', href: '', state: null },
   ],
 });
 
