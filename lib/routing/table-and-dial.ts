@@ -20,6 +20,7 @@ function inTheWork({ gear, unit }: Job, { dial }: ByDial): Figure {
   return {
     ...figure('The same at the pitch line', 'x', { length: ofUnit((diameter / 2) * ((seconds * Math.PI) / 648_000), unit) }),
     unit,
+    places: unit === 'in' ? 5 : 4,
     formula: 'D ÷ 2 × e × π ÷ 648000',
     given: [
       given('D', 'pitch diameter', { length: ofUnit(diameter, unit) }),

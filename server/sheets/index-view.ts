@@ -150,18 +150,19 @@ function pinFacts(work: Work, move: WalkedMove): FactView[] {
   ];
 }
 
-/** How many columns stand side by side: each box takes its width. */
-const columnsWide = (heads: readonly string[], big: boolean): number => {
-  if (heads.length > 4) return 2;
-  return big || heads.length > 3 ? 3 : 4;
+/** What the columns are headed by. */
+type Headed = Pick<IndexColumns, 'passes' | 'lands' | 'off'>;
+
+/** How many columns stand side by side: each box takes its width, and so do line and vernier with what they are off by. */
+const columnsWide = ({ passes, lands, off }: Headed, big: boolean): number => {
+  if (passes.length > 4 || off || lands.startsWith('Line')) return 2;
+  return big || passes.length > 3 ? 3 : 4;
 };
 
 /** Room for lines: all of it; less where two pins are set; none on the first side where gears are drawn. */
 type FirstSide = 'plain' | 'two pins' | 'gears';
 const TWO_PINS_TAKE = 7;
 
-/** What the columns are headed by. */
-type Headed = Pick<IndexColumns, 'passes' | 'lands' | 'off'>;
 const headed = (walk: Walk, lines: readonly IndexLine[], all: readonly Ticked[]): Headed => ({
   passes: passHeads(all.map(({ pass }) => pass)),
   lands: landsHead(walk),
@@ -170,12 +171,11 @@ const headed = (walk: Walk, lines: readonly IndexLine[], all: readonly Ticked[])
 
 /** The lines of one part shared out over sides, each in columns side by side. */
 function sidesOf(lines: readonly IndexLine[], head: Headed, firstSide: FirstSide): IndexColumns[] {
-  const heads = head.off ? [...head.passes, 'off'] : head.passes;
   const most = ({ first, later }: typeof BIG | typeof PLAIN) =>
     firstSide === 'gears' ? { first: 0, later } : { first: firstSide === 'plain' ? first : first - TWO_PINS_TAKE, later };
   const bigRoom = most(BIG);
-  const big = lines.length <= (firstSide === 'gears' ? bigRoom.later : bigRoom.first) * columnsWide(heads, true);
-  const [room, wide] = [most(big ? BIG : PLAIN), firstSide === 'plain' ? columnsWide(heads, big) : Math.min(3, columnsWide(heads, big))];
+  const big = lines.length <= (firstSide === 'gears' ? bigRoom.later : bigRoom.first) * columnsWide(head, true);
+  const [room, wide] = [most(big ? BIG : PLAIN), firstSide === 'plain' ? columnsWide(head, big) : Math.min(3, columnsWide(head, big))];
   const [first, later] = [room.first * wide, room.later * wide];
   const rest = Array.from({ length: Math.max(0, Math.ceil((lines.length - first) / later)) }, (_, at) =>
     lines.slice(first + at * later, first + (at + 1) * later),
@@ -192,7 +192,7 @@ export function indexBlock(work: Work, all: readonly Ticked[]): IndexBlock {
   const [teeth, walk] = [teethOf(work), walkFor(work)];
   const lines = indexLines(teeth, walk, all);
   const head = headed(walk, lines, all);
-  const most = Math.max(10, Math.ceil(lines.length / columnsWide(head.passes, false)));
+  const most = Math.max(10, Math.ceil(lines.length / columnsWide(head, false)));
   return {
     id: `index-${work.part.id}`,
     title: `${work.part.mark} ${work.part.name}`,

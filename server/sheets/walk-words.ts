@@ -36,7 +36,7 @@ function pinLands({ mark }: Mark, move: WalkedMove): string {
 const placeOf = ({ tooth, again }: Mark, { teeth, dial }: Dialled) => dialPlace(again ? teeth + 1 : tooth, teeth, dial);
 
 /** "0.9″ too far", "exact". */
-export function offWords(seconds: number): string {
+function offWords(seconds: number): string {
   if (seconds === 0) return 'exact';
   return `${printShort(Math.abs(seconds), 1)}″ ${seconds > 0 ? 'too far' : 'short'}`;
 }

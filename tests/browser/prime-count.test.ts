@@ -160,5 +160,15 @@ describe.skipIf(!chromium)('a prime count from the part page to the sheet, and c
     },
   );
 
+  it.each([24, 71, 181])('%i by the dial of a table: line, vernier and what it is off by keep to the paper too', async (teeth) => {
+    const db = shop.shops.own;
+    await db.updateTable('head').set({ turns: 90, gears: '[]', dial_lines: 240, dial_vernier: 6, dial_near: 1, dial_only: 1 }).execute();
+    const { operation } = await anotherWheel(db, teeth);
+    await page.goto(shop.base + to.indexSheet(await operation('nick')));
+    expect(await textIn(page, 'body')).toContain('Line · vernier');
+    await page.emulateMedia({ media: 'print' });
+    await keepsToPaper(page);
+  });
+
   const ticks = async (): Promise<number> => (await shop.shops.own.selectFrom('tick').select('tooth').execute()).length;
 });

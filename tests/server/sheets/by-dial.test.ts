@@ -59,7 +59,7 @@ test('the route sheet says the table, its error at the pitch line, and the lash'
   const text = plain(await body(`/parts/${part.id}/sheet`));
   expect(text).toContain('Table, handwheel and dial');
   // derived: 4.930″ on a radius of 71/32 in: 0.0000530
-  expect(text).toContain('The same at the pitch line 0.0001');
+  expect(text).toContain('The same at the pitch line 0.00005');
   expect(text).toContain('Lash: gone past, go back by 4');
 });
 
