@@ -13,7 +13,10 @@ export type Gathered = {
 type One = OpenWork['waits'][number];
 
 function words(wait: One, { part_id }: OpenWork): { says: string; href: string; held: boolean } | null {
-  if (wait.for === 'tool') return { says: needWords(wait.need), href: to.tools, held: false };
+  if (wait.for === 'tool') {
+    const { kind } = wait.need;
+    return { says: needWords(wait.need), href: to.toolsOfKind(kind === 'circle' ? 'plate' : kind), held: false };
+  }
   if (wait.for === 'blank' && wait.why)
     return { says: `another blank: choose the blank anew. ${wait.why}`, href: to.part(part_id), held: false };
   if (wait.for === 'blank') return { says: 'a blank to cut it from', href: '', held: false };

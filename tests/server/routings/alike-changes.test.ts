@@ -10,6 +10,9 @@ it('a lathe put on record changes the set-up of many operations: one line, one b
   const { set } = await storyOne(shop);
   const choices = /name="choices" value="([^"]*)"/.exec((await visit(shop, set)).body)?.[1] ?? '';
   await send(shop, `${set}/open`, { choices });
+  // What is waited for leads to the tools of its kind, where one can be put on record.
+  const waits = (await visit(shop, '/')).body;
+  for (const kind of ['mandrel', 'cutter', 'head', 'plate']) expect(waits).toContain(`href="/tools?kind=${kind}"`);
   const lathe = {
     name: 'Long lathe',
     kind: 'lathe',
