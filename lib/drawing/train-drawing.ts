@@ -13,6 +13,8 @@ type TrainShown = {
   readonly toScale?: boolean;
   readonly collarMm?: number;
   readonly slots?: readonly DrawnSlot[];
+  /** Below the picture, where the middles are not where studs stand. */
+  readonly note?: string;
   readonly shown?: Shown;
 };
 
@@ -91,19 +93,21 @@ const wheelMarks = ({ teeth, x, y }: DrawnWheel, moduleMm: number): Mark[] => [
 ];
 
 /** What stands below the picture: of a shaft with two wheels which lies nearer, and which wheel is an idler. */
-const legendOf = (shafts: readonly (readonly DrawnWheel[])[]): string[] =>
-  shafts
+const legendOf = (shafts: readonly (readonly DrawnWheel[])[], { note }: TrainShown): string[] => [
+  ...shafts
     .filter((onShaft) => onShaft.length > 1 || onShaft.some((wheel) => wheel.idler && !namedSo(wheel)))
-    .map((onShaft) => `${onShaft[0]?.shaft}: ${onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(', ')}`);
+    .map((onShaft) => `${onShaft[0]?.shaft}: ${onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(', ')}`),
+  ...(note ? [note] : []),
+];
 
 const LEGEND_LINE = 1.3;
 
-function describe(shafts: readonly (readonly DrawnWheel[])[]): string {
+function describe(shafts: readonly (readonly DrawnWheel[])[], { note }: TrainShown): string {
   const each = shafts.map((onShaft) => {
     const wheels = onShaft.map((wheel) => `${wheel.teeth}${placeWords(wheel, onShaft)}`).join(' and ');
     return `${onShaft[0]?.shaft}: ${wheels}, turning ${onShaft[0]?.clockwise ? 'clockwise' : 'anticlockwise'}`;
   });
-  return `A train of wheels, from the source on. ${each.join('; ')}.`;
+  return `A train of wheels, from the source on. ${each.join('; ')}.${note ? ` Drawn ${note}.` : ''}`;
 }
 
 const roomForName = (slot: DrawnSlot, { label }: Letters): Point[] => {
@@ -130,7 +134,7 @@ function edgesOf(wheels: readonly DrawnWheel[], shown: TrainShown, letters: Lett
     ...slots.flatMap((slot) => [slot.from, slot.to, ...roomForName(slot, letters)]),
   ];
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  const legend = legendOf(shaftsOf(wheels)).length * letters.label * LEGEND_LINE;
+  const legend = legendOf(shaftsOf(wheels), shown).length * letters.label * LEGEND_LINE;
   return { low: [Math.min(...xs) - 2, Math.min(...ys) - 2 - legend], high: [Math.max(...xs) + 2, Math.max(...ys) + 2] };
 }
 
@@ -142,11 +146,11 @@ export function trainDrawing(wheels: readonly DrawnWheel[], shown: TrainShown): 
   });
   const shafts = shaftsOf(wheels);
   const edges = edgesOf(wheels, shown, letters);
-  const legend = legendOf(shafts);
+  const legend = legendOf(shafts, shown);
   const below = (n: number): number => edges.low[1] + (legend.length - 1 - n) * letters.label * LEGEND_LINE + letters.label * 0.3;
   return {
     title: shown.title,
-    describes: describe(shafts),
+    describes: describe(shafts, shown),
     ...edges,
     toScale: shown.toScale ?? false,
     marks: [

@@ -3,8 +3,9 @@ import { gcd, over, type Ratio, ratio, toNumber } from '../values/ratio.ts';
 /**
  * After how many threads of the lead screw the half-nuts may close again and the tool falls in its own thread.
  *   s = lower number of S ÷ L in lowest terms: s S is then a whole number of leads L
- * S: lead of the screw; L: lead of the thread being cut (pitch × starts). Source: derived; D. dials as printed on lathes agree.
- * 1: close anywhere. Example: 8 TPI screw, 11 TPI: 8; 11 1/2 TPI: 16; 16 TPI: 1.
+ * S: lead of the screw; L: lead of the thread being cut (pitch × starts). 1: close anywhere.
+ * Source: derived; F. D. Jones, Turning and Boring (1914), principle of the thread indicator, works one: 6 TPI screw, 10 TPI: 3.
+ * Example: 8 TPI screw, 11 TPI: 8; 11 1/2 TPI: 16; 16 TPI: 1.
  */
 export const threadsToMatch = (S: Ratio, L: Ratio): number => over(S, L)[1];
 

@@ -17,12 +17,17 @@ export function checkDrawer(wheels: readonly number[], wheelsInTrain: number): v
       tryThis: 'Leave out wheels of another pitch or bore, or third wheels of one number.',
       about: ['drawer'],
     });
-  const odd = wheels.find((teeth) => !Number.isInteger(teeth) || teeth < LEAST_TEETH || teeth > MOST_TEETH);
+  checkTeeth(wheels, MOST_TEETH, 'drawer');
+}
+
+/** Throws DomainError for a tooth count that no change wheel has; most: what the search at hand can bear. */
+export function checkTeeth(wheels: readonly number[], most: number, about: string): void {
+  const odd = wheels.find((teeth) => !Number.isInteger(teeth) || teeth < LEAST_TEETH || teeth > most);
   if (odd === undefined) return;
   throw new DomainError({
     given: `${odd} is no tooth count of a change wheel.`,
-    limit: `A wheel may have from ${LEAST_TEETH} to ${MOST_TEETH} teeth, in whole numbers.`,
+    limit: `A wheel may have from ${LEAST_TEETH} to ${most} teeth, in whole numbers.`,
     tryThis: 'Type each wheel as its number of teeth.',
-    about: ['drawer'],
+    about: [about],
   });
 }

@@ -1,4 +1,5 @@
 import { DomainError } from '../figure/domain-error.ts';
+import { checkTeeth } from './check-drawer.ts';
 import { eachRatio, type SharedWheel } from './each-ratio.ts';
 import { countOfEach, sortedWheels } from './wheel-lists.ts';
 
@@ -9,7 +10,6 @@ import { countOfEach, sortedWheels } from './wheel-lists.ts';
 export type RatioCount = { readonly simple: number; readonly compound: number; readonly distinct: number };
 
 const MOST_WHEELS = 60;
-const LEAST_TEETH = 4;
 /** Up to here the quotient of two products is a sure mark of their ratio; see eachRatio. */
 const MOST_TEETH = 5000;
 /** As many as a 32-bit whole number has bits. */
@@ -71,14 +71,7 @@ const bitsOf = (counts: readonly Map<number, number>[], teeth: number, atLeast: 
 /** Throws DomainError for more than 60 wheels, or for a tooth count that no wheel has. */
 export function checkWheels(wheels: readonly number[]): void {
   if (wheels.length > MOST_WHEELS) throw tooMany(wheels.length, 'The wheels come to');
-  const odd = wheels.find((teeth) => !Number.isInteger(teeth) || teeth < LEAST_TEETH || teeth > MOST_TEETH);
-  if (odd === undefined) return;
-  throw new DomainError({
-    given: `${odd} is no tooth count of a change wheel.`,
-    limit: `A wheel may have from ${LEAST_TEETH} to ${MOST_TEETH} teeth, in whole numbers.`,
-    tryThis: 'Type each wheel as its number of teeth.',
-    about: ['wheels'],
-  });
+  checkTeeth(wheels, MOST_TEETH, 'wheels');
 }
 
 const tooMany = (many: number, what: string): DomainError =>

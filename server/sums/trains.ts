@@ -68,7 +68,8 @@ export function drawRanked(
     return trainDrawing(wheels, { title, moduleMm, toScale: true, ...shown });
   }
   const [arrangement] = arrangementsOf(row.train);
-  return arrangement ? trainDrawing(wheelsOnShafts(shaftsOf(arrangement, [], ends), { moduleMm }), { title, moduleMm }) : null;
+  const note = `in a row: ${row.placed ? 'it does not stand' : 'reach not measured'}`;
+  return arrangement ? trainDrawing(wheelsOnShafts(shaftsOf(arrangement, [], ends), { moduleMm }), { title, moduleMm, note }) : null;
 }
 
 type TrainGiven = {
