@@ -53,9 +53,10 @@ async function benchPages(folder: string): Promise<string> {
     say(
       `${times(timesBare(one)).padStart(9)} ${times(changedTimesBare(one)).padStart(9)}  ${ms(one.ms).padStart(10)} ${ms(one.changedMs).padStart(10)} to ${ms(one.bareMs).padStart(8)}  ${String(one.bytes).padStart(7)} bytes  ${one.address}`,
     );
+  // sums read nothing of the shop
   const grown = large.flatMap((one) => {
     const before = small.find(({ kind }) => kind === one.kind);
-    return before ? [{ one, before, by: one.changedMs / before.changedMs }] : [];
+    return before && !one.kind.startsWith('/sums') ? [{ one, before, by: one.changedMs / before.changedMs }] : [];
   });
   const most = grown.toSorted((a, b) => b.by - a.by)[0];
   const slowest = grown.toSorted((a, b) => b.one.changedMs - a.one.changedMs)[0];
@@ -90,13 +91,16 @@ function benchRatios(): void {
 }
 
 async function benchStart(folder: string): Promise<string> {
-  const bare = [await bareStart(), await bareStart(), await bareStart()].toSorted((a, b) => a - b)[1] ?? Number.NaN;
+  const bares = [await bareStart(), await bareStart(), await bareStart()].toSorted((a, b) => a.processorMs - b.processorMs);
+  const bare = bares[1] ?? { ms: Number.NaN, processorMs: Number.NaN };
   const first = await coldStart(folder);
-  const later = [await coldStart(folder), await coldStart(folder), await coldStart(folder)].toSorted((a, b) => a.ms - b.ms)[1] ?? first;
-  const said = ({ ms: took, wordMs, idleMb }: Start): string =>
-    `${ms(took)} to the first page, ${printNumber(took / bare, 1)} × of node alone (its word after ${ms(wordMs)}), ${printNumber(idleMb, 0)} MB idle`;
+  const later =
+    [await coldStart(folder), await coldStart(folder), await coldStart(folder)].toSorted((a, b) => a.processorMs - b.processorMs)[1] ??
+    first;
+  const said = ({ ms: took, processorMs, wordMs, idleMb }: Start): string =>
+    `${ms(processorMs)} of processor time to the first page, ${printNumber(processorMs / bare.processorMs, 1)} × of node alone; by the clock ${ms(took)}, its word after ${ms(wordMs)}; ${printNumber(idleMb, 0)} MB idle`;
   return [
-    `Node alone: ${ms(bare)}`,
+    `Node alone: ${ms(bare.processorMs)} of processor time, ${ms(bare.ms)} by the clock`,
     `Cold start on that shop: ${said(later)}`,
     `The first of a day, with the whole file checked and copied: ${said(first)}`,
   ].join('\n');
