@@ -83,7 +83,7 @@ const circleNeed = (holes: number): Need => ({ kind: 'circle', holes });
 export const ON_THE_HEAD = 'On the head now';
 const onAlready = (name: string, says: string): Caution => ({
   name: ON_THE_HEAD,
-  says: `${name} is on the head already: ${says}.`,
+  says: `${name} was set last: if it still stands on the head, ${says}.`,
   weight: 'note',
   about: 'crank',
 });

@@ -56,7 +56,7 @@ describe('what stands on the head', () => {
     const now = withHeads([plainHead(40)], { mounted });
     expect(chosenDividing(60, withHeads([plainHead(40)])).circle).toBe(15);
     expect(chosenDividing(60, now).circle).toBe(21);
-    expect(note(60, now)).toBe('Plate 2 is on the head already: the pin’s circle stays, set the sector.');
+    expect(note(60, now)).toBe('Plate 2 was set last: if it still stands on the head, the pin’s circle stays, set the sector.');
     expect(chosenDividing(16, now).circle).toBe(16);
     expect(note(16, now)).toBeUndefined();
     expect(chosenDividing(60, withHeads([plainHead(60)], { mounted })).circle).toBe(15);
@@ -70,7 +70,7 @@ describe('what stands on the head', () => {
       move: { circle: 18, spaces: 10 },
       train: { drivers: [40], driven: [72] },
     });
-    expect(note(73, now)).toContain('Plate 1 with these gears is on the head already');
+    expect(note(73, now)).toContain('Plate 1 with these gears was set last');
     expect(note(22, withHeads([geared], { mounted: { ...on72, plateId: 2 } }))).toContain('take the gears off');
   });
 

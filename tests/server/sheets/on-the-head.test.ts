@@ -18,7 +18,7 @@ test('73 takes the plate and the gears as 71 left them on the head, and the page
   // derived: 73 by 10 on 18 wants −5/9: the same gears, the plate the other way
   expect(page).toContain('40 on the spindle, 72 on the plate’s shaft');
   expect(page).toContain('10 spaces on 18');
-  expect(page).toContain('is on the head already');
+  expect(page).toContain('was set last: if it still stands on the head');
   expect(page).toContain('look which way the plate turns');
 });
 
