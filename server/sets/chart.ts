@@ -13,7 +13,7 @@ import { screwField, threadsField } from '../sums/read-trains.ts';
 import { type Bench, isMissing } from './bench.ts';
 import { lyingThere } from './cost.ts';
 
-/** The chart of a set with the wheels that lie there; refusal: why it was not worked. */
+/** The chart of a set with the wheels that lie there; refusal: why it was not worked, or what was left out of it. */
 export type ChartView = { readonly refusal: string; readonly answer: AnswerView | null; readonly links: readonly LinkView[] };
 
 const kept = remembered<Answer>();
@@ -58,20 +58,31 @@ const ownIds = (view: AnswerView): AnswerView => ({
   tables: view.tables.map((table) => ({ ...table, rows: table.rows.map((row) => ({ ...row, id: `chart-${row.id}` })) })),
 });
 
+/** Which missing wheels the order of making leaves out, in a sentence; '' for none. */
+const leftOut = (missing: readonly number[]): string =>
+  missing.length <= MOST_MISSING
+    ? ''
+    : `Of ${missing.length} missing wheels the first ${MOST_MISSING} are weighed; not ${printDrawer(missing.slice(MOST_MISSING))}.`;
+
 /** null where no chart has been typed. */
 export function chartOfSet(bench: Bench): ChartView | null {
   const { chart, screw } = bench.set;
   const [list, lead] = [threads.read(chart), screws.read(screw)];
   if (chart === '' || !list.ok || !lead.ok) return null;
   const drawer = lyingThere(bench);
-  const missing = lessWheels(
+  const all = lessWheels(
     bench.places.filter(isMissing).map(({ gear }) => gear.teeth),
     [],
-  ).slice(0, MOST_MISSING);
+  );
+  const missing = all.slice(0, MOST_MISSING);
   const key = [chart, screw, wheelsKey(drawer), wheelsKey(missing)].join(' | ');
   try {
     const answer = kept(key, () => chartAnswer({ list: list.value, screw: lead.value, drawer, missing }));
-    return { refusal: '', answer: ownIds(answerView(answer)), links: [...trainLinks(bench, drawer, missing), ...partLinks(bench)] };
+    return {
+      refusal: leftOut(all),
+      answer: ownIds(answerView(answer)),
+      links: [...trainLinks(bench, drawer, missing), ...partLinks(bench)],
+    };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { refusal: error.message, answer: null, links: [] };

@@ -61,3 +61,10 @@ it('refuses a chart without its screw, half a quadrant, and what is no thread, e
   expect(text.statusCode).toBe(422);
   expect(problemAt(text.body, 'chart')).toMatch(/nonsense/);
 });
+
+it('says which missing wheels its order of making leaves out, where more than ten are missing', async () => {
+  const { set } = await storyOne(shop, { ...SET, belongs: '19, 22-34 step 2, 41-61 step 4', drawer: '19' });
+  const form = { ...SET, belongs: '', drawer: '', rev: typedIn(await bodyOf(`${set}/edit`), 'rev') };
+  expect((await send(shop, set, { ...form, chart: '4 TPI', screw: '1 in' })).statusCode).toBe(303);
+  expect(textOf(sectionOf(await bodyOf(set), 'chart'))).toContain('Of 13 missing wheels the first 10 are weighed; not 53, 57, 61.');
+});
