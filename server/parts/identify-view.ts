@@ -1,3 +1,4 @@
+import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import { to } from '../addresses.ts';
@@ -21,6 +22,10 @@ export type IdentifyView = {
 
 const FIRST = 'Pitch not known: identify it first. Until then nothing is worked out, planned or cut by it.';
 const KNOWN = 'Noted on the wheel that was held for this part.';
+
+/** "31 teeth, pitch not known yet"; '' for what is no such wheel. */
+export const countedWords = ({ unknown }: PartShown['data']['part']): string =>
+  unknown ? `${unknown.gear.teeth} teeth, ${PITCH_UNKNOWN}` : '';
 
 const wheelOf = ({ data: { part } }: PartShown): Pick<Gear, 'teeth'> | null => (part.stored ?? part.unknown)?.gear ?? null;
 

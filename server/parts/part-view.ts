@@ -1,4 +1,3 @@
-import { PITCH_UNKNOWN } from '../../db/gears.ts';
 import { remembered } from '../../db/remembered.ts';
 import { wheelName } from '../../db/spares/spare-of.ts';
 import { judgeSpare, makes } from '../../lib/blanks/spare-test.ts';
@@ -24,7 +23,7 @@ import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
-import { helicalLink, identifyLinks, identifyView } from './identify-view.ts';
+import { countedWords, helicalLink, identifyLinks, identifyView } from './identify-view.ts';
 import { needsTable } from './needs-view.ts';
 import type { PartData } from './part-data.ts';
 import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
@@ -204,9 +203,6 @@ function noRoutingWords({ part }: PartData, gear: Gear | undefined): string {
 }
 
 const isOpen = ({ part }: PartData): boolean => part.item_id === null && part.routing_id === null;
-
-/** "31 teeth, pitch not known yet"; '' for what is no such wheel. */
-const countedWords = ({ unknown }: PartData['part']): string => (unknown ? `${unknown.gear.teeth} teeth, ${PITCH_UNKNOWN}` : '');
 
 function blockOf({ part, project }: PartData, gear: Gear | undefined): PartPage['titleBlock'] {
   const state = partState(part);
