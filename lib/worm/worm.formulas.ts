@@ -21,7 +21,7 @@ export const wheelOverCorners = (Dt: number, rt: number, v: number): number => D
 
 /**
  * How long a worm's threads must be to reach as far as the wheel's throat comes: lw = 2 √((Dt/2)² − (D/2 − A)²).
- * Source: derived: chord of the throat circle along the worm's outside. Example: Dt 9, D 8.6667, A 1/6: 3.3333.
+ * Source: derived: chord of the throat circle along the worm's outside. Example: Dt 9, D 8.6667, A 1/6: 3.3993.
  */
 export const wormLength = (Dt: number, D: number, A: number): number => 2 * Math.sqrt((Dt / 2) ** 2 - (D / 2 - A) ** 2);
 
