@@ -9,7 +9,7 @@ import { virtualTeeth } from '../gears/spur.formulas.ts';
 import { moduleOf, unitOfPitch } from '../gears/tooth.ts';
 import type { Cutter } from '../tooling/tooling.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { millionths, trainWords, waitsWords } from '../trains/change-gears.sums.ts';
+import { millionths, trainWords, waitsWords, wheelsFigure } from '../trains/change-gears.sums.ts';
 import { waitsFor } from '../trains/nearer-with.ts';
 import type { Train } from '../trains/nearest.ts';
 import type { Wanted } from '../trains/wanted.ts';
@@ -82,6 +82,7 @@ export function helicalAnswer(asked: HelicalAsked, rows: readonly Ranked[] = hel
   const chosen = chosenFor(asked);
   const job = { ...sizes, hand: asked.hand, face: asked.face, machine: asked.machine, wheels: asked.wheels };
   const figures = {
+    ...(best ? { wheels: wheelsFigure(best) } : {}),
     ...sizeFigures(asked, sizes),
     ...cutterFigure(asked, chosen),
     ...(best ? trainFigures(best, job) : {}),

@@ -2,7 +2,7 @@ import type { AnswerTable, Caution, Figure, Given, Value } from '../figure/figur
 import type { Hand } from '../gears/gear.ts';
 import { helixOfLead } from '../gears/helical.formulas.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { trainWords, wheelsFigure } from '../trains/change-gears.sums.ts';
+import { trainWords } from '../trains/change-gears.sums.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { type Length, toInches } from '../values/length.ts';
 import { printShort } from '../values/print.ts';
@@ -52,7 +52,6 @@ export function trainFigures(best: Ranked, { d, L, hand, face, machine }: LeadJo
   const F = toInches(face);
   const psi = helixOfLead(d, cut);
   return {
-    wheels: wheelsFigure(best),
     train: figure(
       'Wheels: drivers ÷ driven',
       'T',

@@ -2,7 +2,7 @@ import { DomainError } from '../figure/domain-error.ts';
 import type { Answer } from '../figure/figure.ts';
 import type { Hand } from '../gears/gear.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { millionths, trainWords, waitsWords } from '../trains/change-gears.sums.ts';
+import { millionths, trainWords, waitsWords, wheelsFigure } from '../trains/change-gears.sums.ts';
 import { waitsFor } from '../trains/nearer-with.ts';
 import type { Train } from '../trains/nearest.ts';
 import { inchesOf, type Wanted } from '../trains/wanted.ts';
@@ -62,7 +62,11 @@ export function leadAnswer(asked: LeadAsked, rows: readonly Ranked[] = leadTrain
     machine: asked.machine,
     wheels: asked.wheels,
   };
-  const figures = { machineLead: machineFigure(asked.machine), ...(best ? trainFigures(best, job) : {}) } as Answer<LeadKey>['figures'];
+  const figures = {
+    ...(best ? { wheels: wheelsFigure(best) } : {}),
+    machineLead: machineFigure(asked.machine),
+    ...(best ? trainFigures(best, job) : {}),
+  } as Answer<LeadKey>['figures'];
   return { figures, cautions: [...handCautions(asked), ...driveCautions(job)], says: saysOf(asked, best), tables: [rowsTable(rows, job)] };
 }
 
