@@ -38,7 +38,7 @@ const IDLE_AFTER_MS = 8000;
 /** Starts the program on a data folder and asks for the first page. Linux only. */
 export async function coldStart(dataFolder: string): Promise<Start> {
   const began = performance.now();
-  const program = spawn(process.execPath, ['--enable-source-maps', path.join(packageFolder(), 'dist/server/main.js')], {
+  const program = spawn(process.execPath, [path.join(packageFolder(), 'dist/server/main.js')], {
     env: { ...process.env, BACKGEAR_DATA: dataFolder, BACKGEAR_PORT: '0', BACKGEAR_HOST: '127.0.0.1' },
   });
   const ended = new Promise((resolve) => program.once('exit', resolve));

@@ -34,7 +34,7 @@ export const endAll = (): void => {
 
 function begin(program: Program, { env = {}, cwd = root, args = [], uid }: Wanted): { child: ChildProcess; ended: Promise<Ended> } {
   const own = Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^(BACKGEAR_|NODE_OPTIONS|VITEST|INIT_CWD)/.test(name)));
-  const child = spawn(process.execPath, ['--enable-source-maps', path.join(root, 'dist/server', `${program}.js`), ...args], {
+  const child = spawn(process.execPath, [path.join(root, 'dist/server', `${program}.js`), ...args], {
     cwd,
     env: { ...own, ...env },
     ...(uid === undefined ? {} : { uid, gid: uid }),
