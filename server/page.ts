@@ -165,6 +165,7 @@ export type FormView = {
   readonly hidden: readonly HiddenView[];
   readonly problem: string;
   readonly groups: readonly FieldGroup[];
+  /** '' where nothing can be sent any more, and what was typed is only given back. */
   readonly act: string;
   readonly kind: 'main' | 'stop';
   readonly confirm: string;

@@ -8,6 +8,7 @@ import type { Way } from '../../lib/routing/operation.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { confirmView } from '../forms/confirm-view.ts';
+import { conflictView } from '../forms/conflict.ts';
 import { dayOf } from '../forms/date-field.ts';
 import { type Problems, readForm, type Typed } from '../forms/form.ts';
 import { recordId } from '../record-id.ts';
@@ -63,13 +64,26 @@ async function orSay(visit: Visit, act: () => Promise<Result>, said: Said = {}):
   }
 }
 
+/** The part was fitted or changed meanwhile, so that its page may have no such form any more: what was typed, beside what stands. */
+async function wayMeanwhile(visit: Visit, yours: Typed): Promise<Result> {
+  const { id, name, mark, rev, way, why } = await partById(visit.db, idOf(visit));
+  const back = { says: name, href: to.part(id) };
+  const two = { what: `${mark} ${name}`, place: 'Machines' as const, back, action: to.partWay(id), fields: wayFields, yours };
+  return show('conflict', conflictView({ ...two, theirs: { way: way ?? '', why }, hidden: [{ name: 'rev', value: String(rev) }] }), 409);
+}
+
 /** The way that was chosen, and why. */
 export async function keepWay(visit: Visit): Promise<Result> {
   const id = idOf(visit);
   const read = readForm(visit.body, wayFields);
   if (!read.ok) return page(visit, id, { typed: read.typed, problems: read.problems });
   const keep = async (): Promise<Result> => {
-    await savePart(visit.db, id, sentRev(visit), read.value);
+    try {
+      await savePart(visit.db, id, sentRev(visit), read.value);
+    } catch (error) {
+      if (error instanceof RecordChanged) return wayMeanwhile(visit, read.typed);
+      throw error;
+    }
     return { go: `${to.part(id)}#ways`, saved: 'The way is kept.' };
   };
   return orSay(visit, keep, { typed: read.typed });
@@ -131,7 +145,7 @@ export async function askRemove(visit: Visit): Promise<Result> {
     title: `${one.mark}: take it off the list`,
     place: 'Machines',
     back,
-    says: `${one.name} was put on record by mistake? Its mark, its sizes and its notes go with it. Nothing of the drawer is touched.`,
+    says: `${one.name} was put on record by mistake? Its mark, its sizes and its notes go with it for good: it cannot be put back. Nothing of the drawer is touched.`,
     action: to.partRemove(one.id),
     act: 'Take it off the list',
     keep: back,

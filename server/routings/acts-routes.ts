@@ -9,10 +9,11 @@ import { sentRev } from '../asked.ts';
 import { readForm } from '../forms/form.ts';
 import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
+import { closedMeanwhile } from './closed-meanwhile.ts';
 import { formPage } from './form-page.ts';
 import { leaveFields } from './leave-form.ts';
 import { overtakenPage, sentListed } from './listed.ts';
-import { openRoutingWork, openWritten, workHead } from './work.ts';
+import { openRoutingWork, openWritten, workHead, writtenWork } from './work.ts';
 
 /** A path of this shop to come back to, as a form sent it; else the one given. */
 function backTo({ body }: Visit, otherwise: string): string {
@@ -88,8 +89,10 @@ const acceptedWords = (many: number): string => {
 
 /** Where work was left, and a word to oneself. */
 export async function leave(visit: Visit): Promise<Result> {
-  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await writtenWork(visit.db, recordId('routing', visit.params['id']));
   const { lines } = work;
+  const closed = closedMeanwhile(work, visit, leaveFields(lines), workHead(work, 'Stopping for now', null));
+  if (closed) return closed;
   const read = readForm(visit.body, leaveFields(lines));
   const back = backTo(visit, to.routing(work.routing.id));
   if (!read.ok) {

@@ -12,6 +12,7 @@ import { formMark } from '../once.ts';
 import type { ButtonView } from '../page.ts';
 import { recordId } from '../record-id.ts';
 import { type Result, show, type Visit } from '../visit.ts';
+import { closedMeanwhile } from './closed-meanwhile.ts';
 import { figuresShown } from './figure-shown.ts';
 import { formPage, type Tried } from './form-page.ts';
 import { editFields, linesOf, ownFields, setUpsFor, typedOfOperation, typedOver, valueField } from './forms.ts';
@@ -21,10 +22,13 @@ import {
   openRoutingWork,
   openWritten,
   operationHead,
+  operationWork,
   type Work,
   type WrittenOperation,
   type WrittenWork,
   workHead,
+  writtenOperation,
+  writtenWork,
 } from './work.ts';
 
 type TwoVersions = {
@@ -61,7 +65,9 @@ export async function askEdit(visit: Visit): Promise<Result> {
 }
 
 export async function edit(visit: Visit): Promise<Result> {
-  const work = await openWritten(visit);
+  const work = await writtenOperation(visit);
+  const closed = closedMeanwhile(work, visit, editFields, operationHead(work, 'Edit the operation'));
+  if (closed) return closed;
   const read = readForm(visit.body, editFields);
   if (!read.ok) return show('routings/form', editPage(work, read, sentRev(visit)), 422);
   const { title, steps, minutes, notes } = read.value;
@@ -80,9 +86,11 @@ export async function edit(visit: Visit): Promise<Result> {
   return { go: to.operation(work.line.id), saved: 'Saved.' };
 }
 
+const OWN = 'An operation of your own';
+
 const newPage = (work: WrittenWork, tried: Tried) =>
   formPage({
-    head: workHead(work, 'An operation of your own', null),
+    head: workHead(work, OWN, null),
     says: 'It is done in its place: after the one that you name, before the one that stood there.',
     action: to.operations(work.routing.id),
     act: 'Add it',
@@ -101,8 +109,10 @@ export async function askNew(visit: Visit): Promise<Result> {
 }
 
 export async function add(visit: Visit): Promise<Result> {
-  const work = await openRoutingWork(visit.db, recordId('routing', visit.params['id']));
+  const work = await writtenWork(visit.db, recordId('routing', visit.params['id']));
   const { lines } = work;
+  const closed = closedMeanwhile(work, visit, ownFields(lines), workHead(work, OWN, null));
+  if (closed) return closed;
   const read = readForm(visit.body, ownFields(lines));
   if (!read.ok) return show('routings/form', newPage(work, read), 422);
   const { title, after, setUp: key, steps, need, minutes, notes } = read.value;
@@ -166,9 +176,11 @@ export async function askFigure(visit: Visit): Promise<Result> {
 }
 
 export async function figure(visit: Visit): Promise<Result> {
-  const work = await openOperation(visit);
+  const work = await operationWork(visit);
   const stored = figureOf(work, visit);
   const fields = { value: valueField(stored) };
+  const closed = closedMeanwhile(work, visit, fields, operationHead(work, `Type over: ${stored.figure.name}`));
+  if (closed) return closed;
   const read = readForm(visit.body, fields);
   if (!read.ok) return show('routings/form', figurePage(work, visit, read, sentRev(visit)), 422);
   try {

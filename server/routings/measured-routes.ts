@@ -1,7 +1,6 @@
 import { type MeasuredNow, noteMeasured } from '../../db/operations.ts';
 import { refreshStale } from '../../db/replan.ts';
 import { routing } from '../../db/routings.ts';
-import { DomainError } from '../../lib/figure/domain-error.ts';
 import { to } from '../addresses.ts';
 import { sentRev } from '../asked.ts';
 import { conflictView } from '../forms/conflict.ts';
@@ -9,10 +8,11 @@ import { type Fields, type FormRead, readForm, type Typed } from '../forms/form.
 import type { LinkView } from '../page.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { blankCaution } from './blank-words.ts';
+import { closedMeanwhile } from './closed-meanwhile.ts';
 import { listedAgain } from './listed.ts';
 import { measureFields, minutesField, outsideLimits, readingsIn, typedNow } from './measured.ts';
 import { operationView, revOf } from './operation-view.ts';
-import { operationWork, refuseClosed, type Work } from './work.ts';
+import { operationHead, operationWork, type Work } from './work.ts';
 
 const fieldsOf = ({ line }: Work): Fields => ({ ...measureFields(line), minutes: minutesField });
 
@@ -38,20 +38,6 @@ type Save = (work: Work, measured: readonly MeasuredNow[], minutes: number | nul
 
 const sentence = (saved: string, outside: readonly string[]): string => [saved, ...outside].join(' ');
 
-/** A routing closed meanwhile takes nothing more; what was typed is said back, so that it is not lost with the page. Throws DomainError. */
-function refuseClosedWith(work: Work, { body }: Visit): Work {
-  const fields = fieldsOf(work);
-  const typed = Object.entries(readForm(body, fields).typed).filter(([, text]) => text.trim() !== '');
-  try {
-    return refuseClosed(work);
-  } catch (error) {
-    if (!(error instanceof DomainError) || typed.length === 0) throw error;
-    const words = typed.map(([name, text]) => `${fields[name]?.label ?? name} ${text.slice(0, 60)}`);
-    const { given, limit, tryThis, about } = error;
-    throw new DomainError({ given, limit: `${limit} You typed: ${words.join('; ')}.`, tryThis, about });
-  }
-}
-
 /** Reads the boxes, refuses what another device overtook, saves, and says what the sizes mean. */
 export async function withMeasured(
   visit: Visit,
@@ -60,7 +46,9 @@ export async function withMeasured(
   next: (work: Work) => LinkView | null,
   ask: Ask = async () => null,
 ): Promise<Result> {
-  const work = refuseClosedWith(await operationWork(visit), visit);
+  const work = await operationWork(visit);
+  const closed = closedMeanwhile(work, visit, fieldsOf(work), operationHead(work, work.line.title));
+  if (closed) return closed;
   const read = readForm(visit.body, fieldsOf(work));
   if (!read.ok) return show('routings/operation', operationView(work, visit, read), 422);
   const { line } = work;

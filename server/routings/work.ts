@@ -74,9 +74,12 @@ export function refuseClosed<W extends Pick<Written, 'routing' | 'part'>>(work: 
   });
 }
 
+/** The same as it is written. Throws RecordNotFound. */
+export const writtenOperation = (visit: Visit): Promise<WrittenOperation> => placed(visit, writtenWork);
+
 /** The same for a change: refused once the routing is closed. Throws RecordNotFound, DomainError. */
 export const openOperation = async (visit: Visit): Promise<Work> => refuseClosed(await operationWork(visit));
-export const openWritten = async (visit: Visit): Promise<WrittenOperation> => refuseClosed(await placed(visit, writtenWork));
+export const openWritten = async (visit: Visit): Promise<WrittenOperation> => refuseClosed(await writtenOperation(visit));
 export const openRoutingWork = async (db: Db, id: number): Promise<WrittenWork> => refuseClosed(await writtenWork(db, id));
 
 const cell = (label: string, says: string, href = '', state: StateView | null = null): TitleCell => ({ label, says, href, state });

@@ -106,8 +106,10 @@ it('a routing closed meanwhile takes nothing more, and says back what was typed'
   const { id, rev } = await line(first, 'blank');
   await post(`/routings/${first}/give-up`, { rev: String((await routing(db, first)).rev) });
   const late = await post(`/operations/${id}/done`, { rev: String(rev), 'm-outside': '2.9985', minutes: '12', listed: '[]' });
-  expect(late.statusCode).toBe(422);
-  expect(textOf(late.body)).toContain('You typed: Outside diameter 2.9985; Minutes taken 12.');
+  expect(late.statusCode).toBe(409);
+  expect(textOf(late.body)).toContain('Nothing of yours was saved');
+  expect(late.body).toContain('name="m-outside" value="2.9985"');
+  expect(late.body).toContain('name="minutes" value="12"');
 });
 
 describe('a caution lasts as long as its reason', () => {
