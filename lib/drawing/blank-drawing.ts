@@ -7,17 +7,18 @@ import { boreOutline, thinned, wheelOutline, wheelRadii } from './wheel-outline.
 
 /**
  * old: the spare as it lies there; oldRoot: its root diameter, measured or worked out; next: the gear to be cut from it.
- * notMeasured: says so beside the old root, where the drawing is worked to.
+ * notMeasured: says so under the old root, where the drawing is worked to.
  */
 export type BlankProposal = { readonly old: Gear; readonly oldRoot: Length; readonly next: Gear; readonly notMeasured?: boolean };
 export type BlankDrawingAs = { readonly shown?: Shown; readonly form: LengthForm };
 
-type Row = { readonly name: string; readonly radius: number };
+/** under: what stands under the size, in place of the other unit. */
+type Row = { readonly name: string; readonly radius: number; readonly under?: string };
 
 function rowsOf({ old, oldRoot, next, notMeasured = false }: BlankProposal): Row[] {
   return [
     { name: 'new outside', radius: wheelRadii(next).outside },
-    { name: notMeasured ? 'old root, not measured' : 'old root', radius: toMm(oldRoot) / 2 },
+    { name: 'old root', radius: toMm(oldRoot) / 2, ...(notMeasured ? { under: 'not measured' } : {}) },
     { name: 'old outside', radius: wheelRadii(old).outside },
   ];
 }
@@ -29,20 +30,23 @@ function rowMarks(rows: readonly Row[], letters: Letters, form: LengthForm): Mar
   const largest = Math.max(...rows.map(({ radius }) => radius));
   return [...rows]
     .sort((a, b) => a.radius - b.radius)
-    .flatMap(({ name, radius }, place): Mark[] => {
+    .flatMap(({ name, radius, under }, place): Mark[] => {
       const y = rowY(largest, place, letters);
       const { says, also } = dimensionText(millimetres(2 * radius), form);
       const drop = (x: number): Mark => line([x, 0], [x, y - letters.label * 0.4], 'witness');
       return [
         drop(-radius),
         drop(radius),
-        { draw: 'dimension', from: [-radius, y], to: [radius, y], says: `${name} ${says}`, also, size: letters.figure },
+        { draw: 'dimension', from: [-radius, y], to: [radius, y], says: `${name} ${says}`, also: under ? '' : also, size: letters.figure },
+        ...(under ? [text([0, y - letters.figure * 0.84], under, letters.figure * 0.8)] : []),
       ];
     });
 }
 
 function describe({ old, next }: BlankProposal, rows: readonly Row[], form: LengthForm): string {
-  const sizes = rows.map(({ name, radius }) => `${name} ${dimensionText(millimetres(2 * radius), form).says}`).join(', ');
+  const size = ({ name, radius, under }: Row): string =>
+    `${name} ${dimensionText(millimetres(2 * radius), form).says}${under ? ` (${under})` : ''}`;
+  const sizes = rows.map(size).join(', ');
   return `The wheel of ${next.teeth} teeth drawn inside the spare of ${old.teeth}, the metal to come off hatched: ${sizes}.`;
 }
 

@@ -34,10 +34,11 @@ test('an old root that nobody measured is no size to work to: the sheet says to 
 
 test('the drawing on the sheet says so as well, until the root is read', async () => {
   const drawn = async () => plain(await body(`/parts/${story.parts[22]}/sheet`));
-  expect(await drawn()).toContain('old root, not measured 3.5858 in');
+  expect(await drawn()).toContain('old root 3.5858 in (not measured)');
+  expect(await body(`/parts/${story.parts[22]}/sheet`)).toMatch(/>not measured<\/text>/);
   await note(await story.operation(22, 'sound'), 'oldRoot', 3.584);
   expect(await drawn()).toContain('old root 3.5840 in');
-  expect(await drawn()).not.toContain('not measured 3.');
+  expect(await drawn()).not.toContain('(not measured)');
 });
 
 test('a size to work to stands there as ever, with its limits and its box', async () => {
