@@ -188,7 +188,7 @@ function lastCuts(job: Job, turning: Turning, { figures }: Plan): PlannedOperati
         low: wanted,
         high: null,
         below: 'Metal gone: take no second cut.',
-        above: 'Metal left: the second cut takes it.',
+        above: 'Metal left for the second cut.',
       },
     ],
     needs,

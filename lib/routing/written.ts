@@ -67,6 +67,9 @@ export const atMost = (name: string, symbol: string, most: Length, unit: LengthU
 
 const limit = (value: Value | undefined): Length | null => (value && 'length' in value ? value.length : null);
 
+/** How the words begin that say: outside its limits, and this operation could still take off what is left. */
+export const METAL_LEFT = 'Metal left:';
+
 /** What to read against a figure's own limits. below and above: what it means to be outside them. */
 export function measure(figureKey: string, figure: Figure, name: string, below: string, above: string): Measure {
   const [low, high] = figure.limits ?? [];

@@ -3,15 +3,11 @@ import { rowOf } from '../../db/changes.ts';
 import { SETS_THE_HEAD } from '../../db/mounted.ts';
 import { type MeasuredNow, markDone } from '../../db/operations.ts';
 import { type Changed, refreshAllStale } from '../../db/replan.ts';
-import { ticksOf } from '../../db/ticks.ts';
 import { to } from '../addresses.ts';
-import { confirmView } from '../forms/confirm-view.ts';
 import type { Typed } from '../forms/form.ts';
-import { formMark } from '../once.ts';
-import type { HiddenView } from '../page.ts';
-import { passesOf } from '../sheets/passes.ts';
-import { type Result, show, type Visit } from '../visit.ts';
-import { listedAgain, overtakenPage, sentListed } from './listed.ts';
+import type { Result, Visit } from '../visit.ts';
+import { answeredAgain, askWhenHalfCounted, askWhenMetalIsLeft, typedAgain } from './ask-before-done.ts';
+import { overtakenPage, sentListed } from './listed.ts';
 import { notMeasured } from './measured.ts';
 import { type Ask, withMeasured } from './measured-routes.ts';
 import { revOf } from './operation-view.ts';
@@ -36,8 +32,6 @@ async function takeToday(visit: Visit, work: Work): Promise<{ rev: number; says:
   return { rev: (await rowOf(visit.db, 'operation', line.id)).rev, says };
 }
 
-const typedAgain = (typed: Typed): HiddenView[] => Object.entries(typed).map(([name, value]) => ({ name, value }));
-
 /** The figures moved while it was cut: both are shown, with all that was typed, and nothing is written yet. Null when none did. */
 function overtakenMeanwhile(visit: Visit, work: Work, typed: Typed): Result | null {
   const listed = withUnlisted(figuresChanged(work), sentListed(visit));
@@ -51,14 +45,11 @@ function overtakenMeanwhile(visit: Visit, work: Work, typed: Typed): Result | nu
       says: 'It is not marked done yet. If it was cut by what your page said, go back and type that over the figure first.',
       action: to.operationDone(work.line.id),
       act: 'Mark it done by what it is now',
-      hidden: [revOf(work.line), ...typedAgain(typed), tickedAgain(visit)],
+      hidden: [revOf(work.line), ...typedAgain(typed), ...answeredAgain(visit)],
       back: { says: 'Back to the operation', href: to.operation(work.line.id) },
     });
   }
 }
-
-/** The count of teeth that was answered for already. */
-const tickedAgain = ({ body }: Visit): HiddenView => ({ name: 'ticked', value: typeof body['ticked'] === 'string' ? body['ticked'] : '' });
 
 /** A reading whose figure is no length any more is kept as a reading alone. */
 const stillAnswering = ({ now }: Work, readings: readonly MeasuredNow[]): MeasuredNow[] =>
@@ -67,33 +58,10 @@ const stillAnswering = ({ now }: Work, readings: readonly MeasuredNow[]): Measur
     return figure && !('length' in figure.value) ? { ...one, figure: null } : one;
   });
 
-/** Counted tooth by tooth and not through: asked once more before it is done, with all that was typed. None ticked: the count was not used. */
-const askWhenHalfCounted: Ask = async (visit, { line, part: own }, typed) => {
-  const [pass] = own.stored ? passesOf([line], own.stored.gear.teeth) : [];
-  if (!pass) return null;
-  const ticked = (await ticksOf(visit.db, line.id)).length;
-  if (ticked === 0 || ticked >= pass.marks || visit.body['ticked'] === String(ticked)) return null;
-  const back = { says: line.title, href: to.operation(line.id) };
-  const view = confirmView({
-    id: 'half-counted',
-    title: `Done with ${ticked} of ${pass.marks} ticked?`,
-    place: 'Machines',
-    back,
-    says: `On the count of teeth ${ticked} of ${pass.marks} are ticked off. Look that every space is cut before the work leaves the head.`,
-    action: to.operationDone(line.id),
-    act: 'All are cut: mark it done',
-    keep: { says: 'Not yet: count on', href: to.teeth(line.id) },
-  });
-  return show('confirm', {
-    ...view,
-    form: {
-      ...view.form,
-      hidden: [revOf(line), ...typedAgain(typed), listedAgain(visit), { name: 'ticked', value: String(ticked) }, formMark()],
-    },
-  });
-};
-
-const askBeforeDone: Ask = async (visit, work, typed) => overtakenMeanwhile(visit, work, typed) ?? askWhenHalfCounted(visit, work, typed);
+const askBeforeDone: Ask = async (visit, work, typed, value) =>
+  overtakenMeanwhile(visit, work, typed) ??
+  (await askWhenHalfCounted(visit, work, typed, value)) ??
+  askWhenMetalIsLeft(visit, work, typed, value);
 
 /** Done, with what was measured. */
 export const done = (visit: Visit): Promise<Result> =>

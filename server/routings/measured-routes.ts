@@ -33,7 +33,8 @@ const conflict = (visit: Visit, work: Work, yours: Typed, action: string): Resul
   );
 
 type Good = Extract<FormRead<Fields>, { ok: true }>;
-export type Ask = (visit: Visit, work: Work, typed: Typed) => Promise<Result | null>;
+/** value: as readings are read from what was typed. */
+export type Ask = (visit: Visit, work: Work, typed: Typed, value: Good['value']) => Promise<Result | null>;
 type Save = (work: Work, measured: readonly MeasuredNow[], minutes: number | null) => Promise<string>;
 
 const sentence = (saved: string, outside: readonly string[]): string => [saved, ...outside].join(' ');
@@ -54,7 +55,7 @@ export async function withMeasured(
   const { line } = work;
   if (line.rev !== sentRev(visit)) return conflict(visit, work, read.typed, action(line.id));
   const { value } = read as Good;
-  const asked = await ask(visit, work, read.typed);
+  const asked = await ask(visit, work, read.typed, value);
   if (asked) return asked;
   const saved = await save(work, readingsIn(line, value, visit.now), value['minutes'] as number | null);
   await refreshStale(visit.db, line.routing_id);

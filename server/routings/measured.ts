@@ -3,6 +3,7 @@ import type { MeasuredNow, OperationLine } from '../../db/operations.ts';
 import type { Value } from '../../lib/figure/figure.ts';
 import { printValue } from '../../lib/figure/print-value.ts';
 import type { Measure, PlannedOperation } from '../../lib/routing/operation.ts';
+import { METAL_LEFT } from '../../lib/routing/written.ts';
 import type { Length, LengthUnit } from '../../lib/values/length.ts';
 import { printLength } from '../../lib/values/print.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
@@ -99,6 +100,19 @@ export const outsideLimits = (line: OperationLine, values: Values): string[] =>
     const typed = lengthIn(values, measure);
     const verdict = typed ? verdictOf(measure, typed.length) : null;
     return verdict && !verdict.within ? [`${measure.name}: ${verdict.says}`] : [];
+  });
+
+type Left = { readonly key: string; readonly length: Length; readonly says: string };
+
+/** Sizes, just typed or read before, that lie outside their limits where metal is left that this operation could still take. */
+export const metalLeft = (line: OperationLine, values: Values): Left[] =>
+  measurable(line).flatMap(({ measure, stored: { measured, figure } }) => {
+    const last = measured && 'length' in measured ? measured.length : null;
+    const length = lengthIn(values, measure)?.length ?? last;
+    const verdict = length === null ? null : verdictOf(measure, length);
+    if (length === null || !verdict || verdict.within || !verdict.says.startsWith(METAL_LEFT)) return [];
+    const says = `${measure.name} ${sized(length, figure.unit)} (${limitsOf(measure, figure.unit)}): ${verdict.says}`;
+    return [{ key: measure.key, length, says }];
   });
 
 /** What could have been written down and never was, in words; '' when all of it is there. What was measured on the wheel in the drawer counts. */

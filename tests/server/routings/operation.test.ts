@@ -98,10 +98,19 @@ describe('an operation on its page', () => {
     expect(kept && 'length' in kept.shown ? kept.shown.length : 0).toBe(6_823_075);
   });
 
-  it('out of its limits it is still saved, and says what it means', async () => {
+  it('with metal left it asks before it is done; a yes saves it all the same, and says what it means', async () => {
     const { first, line, get, post } = await firstStory();
     const blank = await line(first, 'blank');
-    const sent = await post(`/operations/${blank.id}/done`, { rev: String(blank.rev), 'm-outside': '3.004', minutes: '25' });
+    const form = { rev: String(blank.rev), 'm-outside': '3.004', minutes: '25' };
+    const asked = await post(`/operations/${blank.id}/done`, form);
+    expect(asked.statusCode).toBe(200);
+    expect(asked.body).toContain('Outside diameter 3.0040 in (2.9975 to 3.0000 in): Metal left: another cut. It is not marked done yet.');
+    expect(asked.body).toContain('name="m-outside" value="3.004"');
+    expect(asked.body).not.toMatch(blemish);
+    expect((await line(first, 'blank')).done_on).toBeNull();
+    const left = /name="left" value="([^"]+)"/.exec(asked.body)?.[1] ?? '';
+    expect((await post(`/operations/${blank.id}/done`, { ...form, 'm-outside': '3.005', left })).body).toContain('3.0050 in');
+    const sent = await post(`/operations/${blank.id}/done`, { ...form, left });
     expect(sent.statusCode).toBe(303);
     expect(await line(first, 'blank')).toMatchObject({ state: 'done', minutes_taken: 25 });
     const page = (await get(`/operations/${blank.id}`)).body;
@@ -110,6 +119,17 @@ describe('an operation on its page', () => {
     const undone = await post(`/operations/${blank.id}/undone`, { rev: String((await line(first, 'blank')).rev) });
     expect(undone.statusCode).toBe(303);
     expect((await line(first, 'blank')).done_on).toBeNull();
+  });
+
+  it('a size noted before with metal left is asked for too; one with metal gone can be mended no more, and is not', async () => {
+    const { first, second, line, post } = await firstStory();
+    const blank = await line(first, 'blank');
+    await post(`/operations/${blank.id}/measured`, { rev: String(blank.rev), 'm-outside': '3.004' });
+    const again = await line(first, 'blank');
+    expect((await post(`/operations/${blank.id}/done`, { rev: String(again.rev) })).body).toContain('Done with metal left?');
+    expect((await post(`/operations/${blank.id}/done`, { rev: String(again.rev), 'm-outside': '2.999' })).statusCode).toBe(303);
+    const other = await line(second, 'blank');
+    expect((await post(`/operations/${other.id}/done`, { rev: String(other.rev), 'm-outside': '3.6' })).statusCode).toBe(303);
   });
 
   it('a root of nothing is no reading; a run-out of nothing is one; what was not measured is named', async () => {
