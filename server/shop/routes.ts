@@ -1,14 +1,20 @@
+import { projects } from '../../db/projects.ts';
 import { to } from '../addresses.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { anewView, chooseView } from './view-model.ts';
 
+async function choices({ db, demo }: Visit) {
+  const { rows } = await projects(db, { before: null, size: 1 });
+  return chooseView({ demo, machines: rows.length > 0 });
+}
+
 /** Two choices: the invented shop, or one's own. */
-export const choose = (visit: Visit): Result => show('shop/choose', chooseView(visit.demo));
+export const choose = async (visit: Visit): Promise<Result> => show('shop/choose', await choices(visit));
 
 /** Opens the invented shop or one's own; both files stay as they are. A word that is neither changes nothing. */
 export async function open(visit: Visit): Promise<Result> {
   const which = visit.body['which'];
-  if (which !== 'demo' && which !== 'own') return show('shop/choose', chooseView(visit.demo), 422);
+  if (which !== 'demo' && which !== 'own') return show('shop/choose', await choices(visit), 422);
   await visit.shops.pick(which);
   return { go: to.today, saved: which === 'demo' ? 'The demo shop is open.' : 'Your own shop is open.' };
 }

@@ -23,7 +23,20 @@ const openButton = (which: 'demo' | 'own', says: string, kind: ButtonView['kind'
   confirm: '',
 });
 
-export const chooseView = (demo: boolean): PageData<'shop/choose'> => ({
+type Standing = { readonly demo: boolean; readonly machines: boolean };
+
+const START: LinkView = { says: 'Start with your own machine', href: to.machineNew };
+const OWN: LinkView = { says: 'Your own shop', href: to.today };
+
+function ownWords({ demo, machines }: Standing): string {
+  if (demo) return 'Your own shop is as you left it.';
+  return machines
+    ? 'It is the one that is open, with your machines as you left them.'
+    : 'Begin with the machine on your floor: its maker, its name, and what is missing.';
+}
+
+/** machines: whether any is on record in the shop that is open. */
+export const chooseView = ({ demo, machines }: Standing): PageData<'shop/choose'> => ({
   title: 'Which shop?',
   place: '',
   back: null,
@@ -31,9 +44,9 @@ export const chooseView = (demo: boolean): PageData<'shop/choose'> => ({
   says: 'Backgear keeps what is missing from a machine, what each missing part can be cut from, the figures to cut it by, and what was made.',
   demoSays: 'The demo shop holds invented machines at several stages. It is a file of its own: nothing done there touches your shop.',
   openDemo: openButton('demo', demo ? 'Stay in the demo shop' : 'Open the demo shop', 'other'),
-  ownSays: demo ? 'Your own shop is as you left it.' : 'Begin with the machine on your floor: its maker, its name, and what is missing.',
+  ownSays: ownWords({ demo, machines }),
   openOwn: demo ? openButton('own', 'Go back to your own shop', 'main') : null,
-  start: demo ? null : { says: 'Start with your own machine', href: to.machineNew },
+  start: demo ? null : machines ? OWN : START,
   anew: demo ? { says: 'Begin the demo shop anew', href: to.demoAnew } : null,
 });
 

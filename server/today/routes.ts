@@ -14,7 +14,7 @@ export async function today({ db, demo, query, trusted }: Visit): Promise<Result
   const before = Number(query['before']) || null;
   const work = await openWork(db, { before, size: MOST_PARTS });
   const any = work.rows.length > 0 || (await projects(db, { before: null, size: 1 })).rows.length > 0;
-  if (!any && !demo) return show('shop/choose', chooseView(demo));
+  if (!any && !demo) return show('shop/choose', chooseView({ demo, machines: any }));
   const [left, shared] = [await leftOff(db, MOST_LEFT), await sharedSetUps(db, MOST_SET_UPS)];
   return show('today/today', todayView({ work, left, shared, trusted }));
 }

@@ -10,11 +10,13 @@ import { type Detailed, kindForm } from './kind-form.ts';
 const HOLES = { least: 2, most: 400 };
 const MOST_CIRCLES = 30;
 
-/** The circles of one side: 15 16 17 18 19 20, with blanks or commas between. Sorted, each once. */
+const HOW = 'Type the holes of each circle with blanks between: 15 16 17 18 19 20.';
+
+/** The circles of one side: 15 16 17 18 19 20, with blanks, commas or dashes between, as the sums read them. Sorted, each once. */
 export function readCircles(text: string): Read<readonly number[]> {
-  const words = text.split(/[\s,;]+/).filter((word) => word !== '');
+  const words = text.split(/[\s,;–-]+/).filter((word) => word !== '');
   const wrong = words.find((word) => !/^\d{1,4}$/.test(word) || Number(word) < HOLES.least || Number(word) > HOLES.most);
-  if (wrong !== undefined) return unread(`${quoted(wrong)} is no circle: type the holes of each, from ${HOLES.least} to ${HOLES.most}.`);
+  if (wrong !== undefined) return unread(`${quoted(wrong)} is no circle of ${HOLES.least} to ${HOLES.most} holes. ${HOW}`);
   if (words.length > MOST_CIRCLES) return unread(`${words.length} circles on one side are too many: at most ${MOST_CIRCLES}.`);
   const circles = words.map(Number);
   const twice = circles.find((holes, at) => circles.indexOf(holes) !== at);

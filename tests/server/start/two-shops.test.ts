@@ -150,3 +150,12 @@ test('a demo file thrown away while one’s own is open comes back full', async 
   expect(await settings(second.own)).toEqual({ 'open shop': 'demo' });
   expect(readFileSync(path.join(folder, 'demo.sqlite')).subarray(0, 15).toString()).toBe('SQLite format 3');
 });
+
+test('the page of the two shops says “start” only where no machine is on record', async () => {
+  const shop = await testShop();
+  expect((await visit(shop, '/shop')).body).toContain('Start with your own machine');
+  await aProject(shop.shops.own);
+  const page = (await visit(shop, '/shop')).body;
+  expect(page).not.toContain('Start with');
+  expect(page).toMatch(/<a class="act main" href="\/">Your own shop<\/a>/);
+});

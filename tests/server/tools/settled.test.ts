@@ -24,4 +24,10 @@ it.each([
 
 it('circles are sorted, whatever stands between them', () => {
   expect(readCircles(' 20, 15;16  17')).toEqual({ ok: true, value: [15, 16, 17, 20] });
+  expect(readCircles('21-23–27 - 29')).toEqual({ ok: true, value: [21, 23, 27, 29] });
+});
+
+it.each(['21/23/27', '21..27', '21-401', '1-2', '21 to 27'])('“%s” is no row of circles, and it says how to write one', (text) => {
+  const one = readCircles(text);
+  expect(one.ok ? '' : one.problem).toMatch(/is no circle of 2 to 400 holes\. Type the holes of each circle with blanks between: 15 16/);
 });
