@@ -1,12 +1,13 @@
 import { DomainError } from '../figure/domain-error.ts';
-import type { Answer, Value } from '../figure/figure.ts';
+import type { Answer, AnswerTable, Figure, Given, Value } from '../figure/figure.ts';
 import type { Plate } from '../tooling/tooling.ts';
-import { gcd, ratio, times } from '../values/ratio.ts';
+import type { IndexMove } from '../values/move.ts';
+import { gcd, type Ratio, ratio, times } from '../values/ratio.ts';
 import { blocksFor, blockTurns, spaceCut } from './block.formulas.ts';
 import { checkDivisions, checkHead, checkPlates } from './check-dividing.ts';
 import { CLAMP } from './clamp.ts';
 import { count, figuresFrom, given } from './index-figure.ts';
-import { landingHole, moveOn, sectorHoles } from './plain.formulas.ts';
+import { type CircleThatServes, circlesThatServe, landingHole, sectorHoles } from './plain.formulas.ts';
 import { whereOn } from './where-on.ts';
 import { whyNoCircle } from './why-not.ts';
 
@@ -40,85 +41,99 @@ function choose({ divisions: N, passed }: BlockAsked): number {
   });
 }
 
+function check({ divisions: N, turns, plates }: BlockAsked): void {
+  checkDivisions(N);
+  checkHead({ turns });
+  checkPlates(plates);
+  if (N <= MOST_DIVISIONS) return;
+  throw new DomainError({
+    given: `${N} divisions were asked for.`,
+    limit: `Blocks are listed up to ${MOST_DIVISIONS}.`,
+    tryThis: 'Divide plainly.',
+    about: ['divisions'],
+  });
+}
+
+/** k divisions passed at every move, and what the crank turns for them. */
+type Block = { readonly k: number; readonly turns: Ratio };
+
+/** The circle of fewest holes that gives the move, if one does: k divisions pass as one would on a head of k × R turns. */
+const smallestCircle = ({ divisions, turns, plates }: BlockAsked, { k }: Block): CircleThatServes | undefined =>
+  circlesThatServe(k * turns, divisions, plates).sort((a, b) => a.circle - b.circle)[0];
+
+const divisionsGiven = ({ divisions }: BlockAsked): Given => given('N', 'divisions', count(divisions), 'typed');
+
+const turnsFigure = (asked: BlockAsked, { k, turns }: Block): Figure =>
+  figure(
+    'Crank for one move, in turns',
+    't',
+    { ratio: turns },
+    {
+      formula: 'k × R ÷ N',
+      given: [
+        given('k', 'divisions passed', count(k), asked.passed === null ? 'worked out' : 'typed'),
+        given('R', 'turns of the crank for one of the spindle', count(asked.turns), 'table'),
+        divisionsGiven(asked),
+      ],
+    },
+  );
+
+function moveFigures(best: CircleThatServes | undefined): Record<'crank' | 'sectorHoles', Figure> {
+  const none: Value = { words: 'none' };
+  const shown = best && best.move.spaces > 0 ? count(sectorHoles(best.move.spaces), 'holes') : none;
+  const note = best ? `On ${whereOn(best.plate, best.side)}.` : '';
+  return {
+    crank: figure('Crank for one move', 'm', best ? { move: best.move } : none, { note }),
+    sectorHoles: figure('Holes the sector shows', 'h', shown),
+  };
+}
+
+const proofFigure = (asked: BlockAsked, { k, turns }: Block): Figure =>
+  figure(
+    'Proof: turns that all moves make',
+    'p',
+    { ratio: times(ratio(asked.divisions), turns) },
+    {
+      formula: 'N × t',
+      given: [divisionsGiven(asked), given('t', 'turns for one move', { ratio: turns })],
+      note: `${k} times round at ${asked.turns}.`,
+    },
+  );
+
+const orderTable = (N: number, k: number, move: IndexMove): AnswerTable => ({
+  title: 'Order of cutting',
+  unit: 'in',
+  heads: ['cut', 'space', 'hole'],
+  rows: Array.from({ length: N }, (_, at) => [count(at + 1), count(spaceCut(at + 1, N, k)), count(landingHole(at + 1, move))]),
+});
+
+const noCircle = ({ divisions, plates }: BlockAsked, { turns }: Block): string =>
+  whyNoCircle(
+    divisions,
+    turns,
+    plates.flatMap(({ sides }) => sides.flat()),
+  ).says;
+
 /**
  * Cutting every k-th space round and round, so that the heat spreads. Throws DomainError for a k that shares a factor with N, and for
  * more than 500 divisions. Example: 25 divisions, 4 passed: 6 turns + 6 spaces on 15, four times round.
  */
 export function blockIndexing(asked: BlockAsked): Answer<BlockKey> {
-  const { divisions: N, turns: R, plates } = asked;
-  checkDivisions(N);
-  checkHead({ turns: R });
-  checkPlates(plates);
-  if (N > MOST_DIVISIONS)
-    throw new DomainError({
-      given: `${N} divisions were asked for.`,
-      limit: `Blocks are listed up to ${MOST_DIVISIONS}.`,
-      tryThis: 'Divide plainly.',
-      about: ['divisions'],
-    });
+  check(asked);
+  const { divisions: N, turns: R } = asked;
   const k = choose(asked);
-  const turns = blockTurns(R, N, k);
-  const on = plates.flatMap((plate) =>
-    plate.sides.flatMap((circles, side) =>
-      circles.flatMap((circle) => {
-        const move = moveOn(circle, turns);
-        return move ? [{ plate, side, move }] : [];
-      }),
-    ),
-  );
-  const [best] = on.sort((a, b) => a.move.circle - b.move.circle);
-  const givens = [
-    given('k', 'divisions passed', count(k), asked.passed === null ? 'worked out' : 'typed'),
-    given('R', 'turns of the crank for one of the spindle', count(R), 'table'),
-    given('N', 'divisions', count(N), 'typed'),
-  ];
-  const proof = times(ratio(N), turns);
-  const none: Value = { words: 'none' };
+  const block = { k, turns: blockTurns(R, N, k) };
+  const best = smallestCircle(asked, block);
   return {
     figures: {
       passed: figure('Divisions passed at each move', 'k', count(k)),
-      turns: figure('Crank for one move, in turns', 't', { ratio: turns }, { formula: 'k × R ÷ N', given: givens }),
-      crank: figure('Crank for one move', 'm', best ? { move: best.move } : none, {
-        note: best ? `On ${whereOn(best.plate, best.side)}.` : '',
-      }),
-      sectorHoles: figure(
-        'Holes the sector shows',
-        'h',
-        best && best.move.spaces > 0 ? count(sectorHoles(best.move.spaces), 'holes') : none,
-      ),
+      turns: turnsFigure(asked, block),
+      ...moveFigures(best),
       rounds: figure('Times that the work goes round', 'k', count(k)),
-      proof: figure(
-        'Proof: turns that all moves make',
-        'p',
-        { ratio: proof },
-        {
-          formula: 'N × t',
-          given: [given('N', 'divisions', count(N), 'typed'), given('t', 'turns for one move', { ratio: turns })],
-          note: `${k} times round at ${R}.`,
-        },
-      ),
+      proof: proofFigure(asked, block),
     },
     cautions: [{ ...CLAMP, about: 'crank' }],
-    says: best
-      ? `Every ${k}th space, ${k} times round.`
-      : whyNoCircle(
-          N,
-          turns,
-          plates.flatMap(({ sides }) => sides.flat()),
-        ).says,
-    tables: best
-      ? [
-          {
-            title: 'Order of cutting',
-            unit: 'in',
-            heads: ['cut', 'space', 'hole'],
-            rows: Array.from({ length: N }, (_, at): Value[] => [
-              count(at + 1),
-              count(spaceCut(at + 1, N, k)),
-              count(landingHole(at + 1, best.move)),
-            ]),
-          },
-        ]
-      : [],
+    says: best ? `Every ${k}th space, ${k} times round.` : noCircle(asked, block),
+    tables: best ? [orderTable(N, k, best.move)] : [],
   };
 }

@@ -1,5 +1,5 @@
 import { DomainError } from '../figure/domain-error.ts';
-import type { Answer, Figure, Value } from '../figure/figure.ts';
+import type { Answer, AnswerTable, Caution, Figure, Value } from '../figure/figure.ts';
 import { givenLength } from '../figure/given-length.ts';
 import { type Angle, toDegrees } from '../values/angle.ts';
 import { inUnit, type Length, type LengthUnit, nanometres, ofUnit } from '../values/length.ts';
@@ -47,9 +47,16 @@ function check({ circles, hole }: HoleCirclesAsked): void {
   });
 }
 
-/** The circle whose holes stand closest. */
-const closest = ({ circles, unit }: HoleCirclesAsked): HoleCircle =>
-  circles.reduce((a, b) => (chordBetween(b.holes, inUnit(b.diameter, unit)) < chordBetween(a.holes, inUnit(a.diameter, unit)) ? b : a));
+/** The circle whose holes stand closest: from hole to hole, and the metal between two of them, in the unit asked for. */
+type Closest = { readonly circle: HoleCircle; readonly chord: number; readonly wall: number };
+
+function closest({ circles, hole, unit }: HoleCirclesAsked): Closest {
+  const chordOf = ({ holes, diameter }: HoleCircle): number => chordBetween(holes, inUnit(diameter, unit));
+  const circle = circles.reduce((a, b) => (chordOf(b) < chordOf(a) ? b : a));
+  return { circle, chord: chordOf(circle), wall: chordOf(circle) - inUnit(hole, unit) };
+}
+
+const isSingle = ({ circle }: Closest): boolean => circle.holes < 2;
 
 /** Metal between the two circles that lie closest; null for one circle. */
 function betweenCircles({ circles, hole }: HoleCirclesAsked): Length | null {
@@ -58,88 +65,89 @@ function betweenCircles({ circles, hole }: HoleCirclesAsked): Length | null {
   return gaps.length === 0 ? null : nanometres(gaps.reduce((a, b) => Math.min(a, b)));
 }
 
+const NAMES: Readonly<Record<HoleCirclesKey, readonly [string, string]>> = {
+  holes: ['Holes in all', 'n'],
+  chord: ['From hole to hole, straight', 'c'],
+  wall: ['Metal between neighbouring holes', 'w'],
+  between: ['Metal between the closest circles', 'b'],
+};
+
+const told = (key: HoleCirclesKey, value: Value, unit: LengthUnit, shape: Parameters<typeof figure>[3] = {}): Figure =>
+  figure(NAMES[key][0], NAMES[key][1], value, { unit, ...shape });
+
+function holesFigure({ circles, unit }: HoleCirclesAsked): Figure {
+  const all = circles.reduce((sum, { holes }) => sum + holes, 0);
+  return told('holes', count(all, 'holes'), unit);
+}
+
+function neighbourFigures({ hole, unit }: HoleCirclesAsked, close: Closest): Record<'chord' | 'wall', Figure> {
+  const { circle, chord, wall } = close;
+  if (isSingle(close)) {
+    const alone: Value = { words: 'one hole only' };
+    return { chord: told('chord', alone, unit), wall: told('wall', alone, unit) };
+  }
+  const D = givenLength('D', 'diameter through the hole middles', circle.diameter, unit, 'typed');
+  const n = given('n', 'holes in that circle', count(circle.holes), 'typed');
+  const d = givenLength('d', 'diameter of a hole', hole, unit, 'typed');
+  return {
+    chord: told('chord', { length: ofUnit(chord, unit) }, unit, { formula: 'D × sin(180° ÷ n)', given: [D, n] }),
+    wall: told('wall', { length: ofUnit(wall, unit) }, unit, { formula: 'D × sin(180° ÷ n) − d', given: [D, n, d] }),
+  };
+}
+
+const HOLES_MEET: Caution = {
+  name: 'Holes meet',
+  says: 'The holes run into each other: a larger circle, or smaller holes.',
+  weight: 'danger',
+  about: 'wall',
+};
+const CIRCLES_MEET: Caution = {
+  name: 'Circles meet',
+  says: 'Holes of two circles run into each other.',
+  weight: 'danger',
+  about: 'between',
+};
+const SPOT_FIRST: Caution = {
+  name: 'Spot first',
+  says: 'Centre-drill every hole before any is drilled through: a plate copies its own errors into all that is divided on it.',
+  weight: 'note',
+  about: 'holes',
+};
+
+const cautionsOf = (close: Closest, between: Length | null): Caution[] => [
+  ...(close.wall <= 0 && !isSingle(close) ? [HOLES_MEET] : []),
+  ...(between !== null && between <= 0 ? [CIRCLES_MEET] : []),
+  SPOT_FIRST,
+];
+
+const coordinates = (asked: HoleCirclesAsked): AnswerTable => ({
+  title: 'Coordinates, x to the right, y up',
+  unit: asked.unit,
+  heads: ['circle', 'hole', 'angle', 'x', 'y'],
+  rows: placedHoles(asked).map(({ circle, hole, angle, at }) => [
+    `${asked.circles[circle]?.holes ?? ''} holes`,
+    count(hole),
+    { number: angle, unit: '°', places: 4 },
+    { length: at[0] },
+    { length: at[1] },
+  ]),
+});
+
 /**
  * Holes on circles for a drilling job: an index plate or a bolt circle; coordinates, and the metal left between holes.
  * Throws DomainError for no hole or more than 600. Example: 6 holes on 4 in, hole 1 to the right: 2, 0; 1, 1.7321; …; 2 in from hole to hole.
  */
 export function holeCircles(asked: HoleCirclesAsked): Answer<HoleCirclesKey> {
   check(asked);
-  const { circles, hole, unit, start } = asked;
   const [close, between] = [closest(asked), betweenCircles(asked)];
-  const D = givenLength('D', 'diameter through the hole middles', close.diameter, unit, 'typed');
-  const n = given('n', 'holes in that circle', count(close.holes), 'typed');
-  const d = givenLength('d', 'diameter of a hole', hole, unit, 'typed');
-  const chord = chordBetween(close.holes, inUnit(close.diameter, unit));
-  const wall = chord - inUnit(hole, unit);
-  const words = (name: string, symbol: string, says: string): Figure => figure(name, symbol, { words: says }, { unit });
-  const single = close.holes < 2;
   return {
     figures: {
-      holes: figure(
-        'Holes in all',
-        'n',
-        count(
-          circles.reduce((sum, one) => sum + one.holes, 0),
-          'holes',
-        ),
-        { unit },
-      ),
-      chord: single
-        ? words('From hole to hole, straight', 'c', 'one hole only')
-        : figure(
-            'From hole to hole, straight',
-            'c',
-            { length: ofUnit(chord, unit) },
-            { unit, formula: 'D × sin(180° ÷ n)', given: [D, n] },
-          ),
-      wall: single
-        ? words('Metal between neighbouring holes', 'w', 'one hole only')
-        : figure(
-            'Metal between neighbouring holes',
-            'w',
-            { length: ofUnit(wall, unit) },
-            { unit, formula: 'D × sin(180° ÷ n) − d', given: [D, n, d] },
-          ),
-      between:
-        between === null
-          ? words('Metal between the closest circles', 'b', 'one circle only')
-          : figure('Metal between the closest circles', 'b', { length: between }, { unit }),
+      holes: holesFigure(asked),
+      ...neighbourFigures(asked, close),
+      between: told('between', between === null ? { words: 'one circle only' } : { length: between }, asked.unit),
     },
-    cautions: [
-      ...(wall <= 0 && !single
-        ? [
-            {
-              name: 'Holes meet',
-              says: 'The holes run into each other: a larger circle, or smaller holes.',
-              weight: 'danger' as const,
-              about: 'wall',
-            },
-          ]
-        : []),
-      ...(between !== null && between <= 0
-        ? [{ name: 'Circles meet', says: 'Holes of two circles run into each other.', weight: 'danger' as const, about: 'between' }]
-        : []),
-      {
-        name: 'Spot first',
-        says: 'Centre-drill every hole before any is drilled through: a plate copies its own errors into all that is divided on it.',
-        weight: 'note' as const,
-        about: 'holes',
-      },
-    ],
-    says: `Hole 1 at ${toDegrees(start)}°, from the right against the clock; the next ones on against the clock.`,
-    tables: [
-      {
-        title: 'Coordinates, x to the right, y up',
-        unit,
-        heads: ['circle', 'hole', 'angle', 'x', 'y'],
-        rows: placedHoles(asked).map(({ circle, hole: k, angle, at }): (Value | string)[] => [
-          `${circles[circle]?.holes ?? ''} holes`,
-          count(k),
-          { number: angle, unit: '°', places: 4 },
-          { length: at[0] },
-          { length: at[1] },
-        ]),
-      },
-    ],
+    cautions: cautionsOf(close, between),
+    says: `Hole 1 at ${toDegrees(asked.start)}°, from the right against the clock; the next ones on against the clock.`,
+    tables: [coordinates(asked)],
   };
 }
