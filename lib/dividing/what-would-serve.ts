@@ -19,7 +19,7 @@ export type WouldServe = {
 };
 
 /** A plate with more holes in one circle than this is not drilled in a home shop (judgement). */
-const MOST_HOLES = 150;
+export const MOST_HOLES = 150;
 /** Gears that a head's quadrant takes (judgement). */
 const [LEAST_TEETH, MOST_TEETH] = [16, 127];
 const MOST_OFFERED = 8;

@@ -95,6 +95,12 @@ describe('angles, tables, racks, scales', () => {
     expect(near.says).toMatch(/nothing exact; the nearest is/);
     expect(near.read('Too far by')).not.toBe('0.000');
   });
+  it('11°3′ is on no circle, yet exact with two pins: 14/18 + 9/20 of a turn is 221/180', async () => {
+    const one = await asked('angular-indexing', { ...HEAD, degrees: '11°3′' });
+    expect(one.says).toMatch(/nothing exact; the nearest is 11°1′56\.1″/);
+    const two = await asked('angular-indexing', { ...HEAD, degrees: '11°3′', backPin: 'all' });
+    expect(two.says).toMatch(/^11°3′: exact with two pins: 14 spaces on 18, then plate and crank 9 spaces on 20 the same way, Plate 1\./);
+  });
   it('a dial with a vernier: tooth 9 of 17', async () => {
     const table = await asked('table-dial', { divisions: '17', tableTurns: '90', lines: '240', vernier: '12', dialLash: '3' });
     expect(table.tables[0]?.rows[8]?.slice(0, 3)).toEqual(['9', '42', '84.667 lines']);
