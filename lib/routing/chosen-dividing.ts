@@ -114,10 +114,10 @@ function onCircle(teeth: number, plates: readonly Plate[], shop: ShopNow, chosen
 type OnPlate = Exclude<Way, { method: 'direct' }>;
 const trainOf = (way: OnPlate): string => (way.method === 'differential' ? trainWords(way.train) : '');
 
-/** By two pins or with gears, one way and no other. */
-function byWay(teeth: number, head: HeadChosen, way: OnPlate, tools: DividingTools): ChosenDividing {
+/** By two pins or with gears: one way, beside the table of all that work. */
+function byWay(teeth: number, head: HeadChosen, way: OnPlate, tools: DividingTools, ways: readonly Way[]): ChosenDividing {
   const oneIdler = head.oneIdler ?? null;
-  const answer = wayAnswer({ divisions: teeth, tools, oneIdler, only: null, nearest: false }, way);
+  const answer = wayAnswer({ divisions: teeth, tools, oneIdler, only: null, nearest: false }, way, ways);
   const circles = way.method === 'compound' ? [way.move.frontCircle, way.move.backCircle] : [way.move.circle];
   const name = whereOn(way.plate, way.side);
   const stands = tools.mounted && changesFrom(tools.mounted, way) <= 1;
@@ -147,7 +147,7 @@ function byPinsOrGears(
     const tools = toolsOn(head, plates, shop, helical);
     const ways = waysToDivide(teeth, tools).filter((way): way is OnPlate => way.method !== 'direct');
     const way = ways.find((one) => begunOn(one, chosen)) ?? ways[0];
-    if (way) return byWay(teeth, head, way, tools);
+    if (way) return byWay(teeth, head, way, tools, ways);
   }
   return null;
 }
