@@ -119,7 +119,7 @@ function says(checks: readonly Check[], reasons: readonly string[]): { verdict: 
   const no = checks.filter(({ result }) => result === 'no').map((each) => each.says);
   const unknown = checks.filter(({ result }) => result === 'measure first').map((each) => each.says);
   if (no.length > 0) return { verdict: 'refused', says: `Will not carry a ring. ${no.join(' ')}` };
-  if (unknown.length > 0) return { verdict: 'measure first', says: `Measure this first. ${unknown.join(' ')}` };
+  if (unknown.length > 0) return { verdict: 'measure first', says: `Not judged yet. ${unknown.join(' ')}` };
   if (reasons.length > 0) return { verdict: 'refused', says: reasons.join(' ') };
   return { verdict: 'serves', says: `Ring and hub. ${checks.find(({ about }) => about === 'outside')?.says ?? ''}` };
 }

@@ -51,7 +51,7 @@ const OPENING: Readonly<Record<Verdict, string>> = {
   'only just': 'Only just cleans up.',
   'old gaps stay': 'The old gaps stay.',
   refused: 'Will not do.',
-  'measure first': 'Measure this first.',
+  'measure first': 'Not judged yet.',
 };
 
 /** The verdict with what decides it: the reasons against, else what has to be measured, else the room that is left. */

@@ -27,7 +27,7 @@ export type Given = { readonly symbol: string; readonly name: string; readonly v
  * A figure to cut by, with how it was reached.
  * formula: the right-hand side in plain text, in the symbols of `given`, such as "(N + 2) ÷ P"; empty when there is none
  *   (a value looked up or counted). It can be worked by hand from the printed givens: × ÷ + − ^ √( ) π °, sin cos tan acos inv, min max floor ceil round abs.
- * unit: the length unit in which formula, givens and value are printed.
+ * unit: the length unit in which formula, givens and value are printed. per: the length is gone in so much time.
  * source: author, title, edition, page or section; or "common practice, no source"; or "value from memory"; or "derived: …".
  * error: how far off, when the result is not exact. limits: least and greatest acceptable when it is measured.
  */
@@ -37,6 +37,7 @@ export type Figure = {
   readonly value: Value;
   readonly unit: LengthUnit;
   readonly places?: number;
+  readonly per?: 'min';
   readonly formula: string;
   readonly source: string;
   readonly given: readonly Given[];

@@ -3,6 +3,7 @@ import type { LengthUnit } from '../values/length.ts';
 import type { DialMove, IndexMove } from '../values/move.ts';
 import { printCount, printDegrees, printLength, printNumber, printShort, printWhole } from '../values/print.ts';
 import type { Figure, Value } from './figure.ts';
+import { timeWords } from './time-words.ts';
 
 /** A value as it stands on page and paper: number, unit, and the same in the other unit where there is one. */
 export type Printed = { readonly text: string; readonly unit: string; readonly other: string };
@@ -56,5 +57,11 @@ export function printValue(value: Value, unit: LengthUnit, places?: number): Pri
   return { text: value.words, unit: '', other: '' };
 }
 
-/** A figure's own value, as printed. */
-export const printFigure = (figure: Figure): Printed => printValue(figure.value, figure.unit, figure.places);
+const HOUR = 60;
+
+/** A figure's own value, as printed; an hour and more of minutes as "5 h 19 min". */
+export function printFigure({ value, unit, places, per }: Figure): Printed {
+  if ('number' in value && value.unit === 'min' && value.number >= HOUR) return { text: timeWords(value.number), unit: '', other: '' };
+  const printed = printValue(value, unit, places);
+  return per && 'length' in value ? { ...printed, unit: `${printed.unit}/${per}`, other: `${printed.other}/${per}` } : printed;
+}

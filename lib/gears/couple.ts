@@ -37,7 +37,7 @@ function checkCounts({ gear, mate, inRing }: CoupleAsked): void {
     given: `A ring of ${mate} teeth around a wheel of ${gear.teeth}.`,
     limit: 'The ring has more teeth than the wheel inside it.',
     tryThis: 'Type the greater count for the ring.',
-    about: ['mate'],
+    about: ['teeth', 'mate'],
   });
 }
 

@@ -29,6 +29,7 @@ export function offerFeed(asked: { material: Material; kind: FeedKind; feeds: re
     symbol: 'f',
     value: { length: offered ?? feed },
     unit: asked.unit ?? 'in',
+    ...(asked.kind === 'gear cutter' ? { per: 'min' as const } : {}),
     formula: '',
     source,
     given: [],

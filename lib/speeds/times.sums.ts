@@ -141,7 +141,8 @@ export function timeOfGear(asked: GearTimeAsked): Answer<'approach' | 'travel' |
   const stroke = strokeOf(asked, unit);
   const [l, f, rounds] = [inUnit(stroke.L, unit), inUnit(asked.feedPerMinute, unit), roughRounds + 1];
   const L = givenLength('L', 'travel of one cut', stroke.L, unit, 'worked out');
-  const feed = givenLength('f', 'feed a minute', asked.feedPerMinute, unit, asked.feedFrom ?? 'typed');
+  const perMinute = { number: f, unit: `${unit}/min`, places: 4 };
+  const feed: Given = { symbol: 'f', name: 'feed a minute', value: perMinute, from: asked.feedFrom ?? 'typed' };
   const N: Given = { symbol: 'N', name: 'teeth', value: { count: teeth }, from: 'typed' };
   const r: Given = { symbol: 'r', name: 'rounds, the finishing one included', value: { count: rounds }, from: 'guess' };
   const from = asked.indexMinutes === undefined ? 'guess' : 'typed';

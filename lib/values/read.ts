@@ -1,6 +1,6 @@
 import { type Angle, degrees } from './angle.ts';
 import { type Length, type LengthUnit, NM_PER_INCH, NM_PER_MM, nanometres } from './length.ts';
-import type { LengthForm } from './print.ts';
+import { type LengthForm, printCount } from './print.ts';
 import { type Ratio, ratio } from './ratio.ts';
 
 /** What came of reading typed text: the value, or a sentence that says what was given and what to type. */
@@ -40,8 +40,11 @@ const LONGEST_NAME = 30;
 /** A long name says nothing more inside a sentence that stands under its own box. */
 const called = (name: string): string => (name.length > LONGEST_NAME ? 'it' : name);
 
+/** Five digits and more are hard to count without a comma. */
+const inLimits = (x: number): string => (Number.isInteger(x) && Math.abs(x) >= 10_000 ? printCount(x) : String(x));
+
 const outside = (text: string, name: string, { least, most }: Limits, unit = ''): { readonly ok: false; readonly problem: string } =>
-  unread(`${quoted(text)} is outside what ${called(name)} may be: from ${least} to ${most}${unit}.`);
+  unread(`${quoted(text)} is outside what ${called(name)} may be: from ${inLimits(least)} to ${inLimits(most)}${unit}.`);
 
 /** A whole number such as a tooth count. */
 export function readCount(text: string, name: string, limits: Limits): Read<number> {

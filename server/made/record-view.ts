@@ -1,5 +1,6 @@
 import type { madeRecord } from '../../db/made.ts';
 import { type FigureKept, type MadeSheet, type MeasuredKept, type OperationKept, sheetOf } from '../../db/made-sheet.ts';
+import { timeWords } from '../../lib/figure/time-words.ts';
 import { printPitch } from '../../lib/gears/pitch.ts';
 import type { Length } from '../../lib/values/length.ts';
 import { printLength, printWhole } from '../../lib/values/print.ts';
@@ -8,7 +9,6 @@ import { cell, heads } from '../cells.ts';
 import { dayOf } from '../forms/date-field.ts';
 import type { FigureView, LinkView, StateView, TableView, TitleCell } from '../page.ts';
 import { limitsOf, verdictOf } from '../routings/measured.ts';
-import { timeWords } from '../routings/words.ts';
 import type { PageData } from '../views.ts';
 import type { DoneView } from './view-model.ts';
 

@@ -1,12 +1,12 @@
 import { type MadeLine, madeRecord, madeRecords } from '../../db/made.ts';
 import type { Page as Rows } from '../../db/page.ts';
+import { timeWords } from '../../lib/figure/time-words.ts';
 import { to } from '../addresses.ts';
 import { askedBefore } from '../asked.ts';
 import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import { dayOf } from '../forms/date-field.ts';
 import type { EmptyView, TableView } from '../page.ts';
 import { recordId } from '../record-id.ts';
-import { timeWords } from '../routings/words.ts';
 import type { PageData } from '../views.ts';
 import { type Result, show, type Visit } from '../visit.ts';
 import { moneyWords, outcomeState, recordView } from './record-view.ts';

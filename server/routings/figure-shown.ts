@@ -2,7 +2,7 @@ import type { StoredFigure } from '../../db/figures.ts';
 import type { OperationLine } from '../../db/operations.ts';
 import { figureWords } from '../../db/replan.ts';
 import type { Figure, Value } from '../../lib/figure/figure.ts';
-import { printValue } from '../../lib/figure/print-value.ts';
+import { printFigure, printValue } from '../../lib/figure/print-value.ts';
 import { inOrderOfSetting, isLimit, type Standing } from '../../lib/routing/leads.ts';
 import type { PlannedOperation } from '../../lib/routing/operation.ts';
 import { figureView } from '../figures.ts';
@@ -39,7 +39,9 @@ export const isFound = (name: string): boolean => /, (worked out|measured)$/.tes
 function standing(stored: StoredFigure): Partial<FigureView> {
   const { figure, shown, shownFrom } = stored;
   if (shownFrom === 'worked out') return {};
-  const { text, unit, other } = printValue(shown, figure.unit, 'length' in shown && 'length' in figure.value ? figure.places : undefined);
+  const { places, ...like } = figure;
+  const keepsPlaces = places !== undefined && 'length' in shown && 'length' in figure.value;
+  const { text, unit, other } = printFigure({ ...like, value: shown, ...(keepsPlaces ? { places } : {}) });
   const view = figureView(stored.key, figure);
   const note = [`Worked out: ${figureWords(figure)}.`, figure.note ?? ''].filter((part) => part !== '').join(' ');
   return {
@@ -61,8 +63,10 @@ function shownOne(stored: StoredFigure, now: Figure | undefined, counting: Count
   if (shownFrom === 'typed' && isLimit(figure))
     return limitView(key, { ...figure, value: shown }, { mark: 'typed', working: standing(stored).working ?? null });
   if (shownFrom !== 'worked out') return figureView(key, figure, { limits: limitWords(figure), ...standing(stored) });
-  const was = figureWords(figure);
-  if (!now || figureWords(now) === was) return workedOut(key, figure);
+  // Printed before a feed said its time: it is the same feed.
+  const printed = now?.per ? { ...figure, per: now.per } : figure;
+  const was = figureWords(printed);
+  if (!now || figureWords(now) === was) return workedOut(key, printed);
   counting.next += 1;
   return workedOut(key, now, { was, revision: String(counting.next) });
 }

@@ -1,4 +1,5 @@
 import { type OperationLine, stepsShown } from '../../db/operations.ts';
+import { timeWords } from '../../lib/figure/time-words.ts';
 import { to } from '../addresses.ts';
 import { cautionView } from '../figures.ts';
 import { fieldView } from '../forms/field-view.ts';
@@ -16,7 +17,7 @@ import { measuredTable, measureFields, minutesField } from './measured.ts';
 import { needsTable } from './section.ts';
 import { staleView } from './stale-view.ts';
 import type { MeasuredForm } from './view-model.ts';
-import { firstOfAll, stateView, timeWords, waitWords } from './words.ts';
+import { firstOfAll, stateView, waitWords } from './words.ts';
 import { figuresChanged, type Work, workHead } from './work.ts';
 
 /** What was typed into the boxes for measured sizes, and what was wrong with it. */

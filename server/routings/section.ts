@@ -3,6 +3,7 @@ import { leftOffOf } from '../../db/left-off.ts';
 import type { OperationLine } from '../../db/operations.ts';
 import { changesSince, replan, type Today } from '../../db/replan.ts';
 import { openRoutingOf } from '../../db/routings.ts';
+import { timeWords } from '../../lib/figure/time-words.ts';
 import { keyWords } from '../../lib/routing/key-words.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import type { Need } from '../../lib/routing/operation.ts';
@@ -15,7 +16,7 @@ import { gearsView } from './gears-view.ts';
 import { leaveForm } from './leave-form.ts';
 import { staleView } from './stale-view.ts';
 import type { LeftOffView, OperationRow, RoutingSection, SetUpRows } from './view-model.ts';
-import { firstOfAll, lackedBy, stateView, timeWords } from './words.ts';
+import { firstOfAll, lackedBy, stateView } from './words.ts';
 
 const rowOf = (line: OperationLine, at: number): OperationRow => ({
   id: `operation-${line.id}`,

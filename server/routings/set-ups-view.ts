@@ -1,6 +1,7 @@
 import type { SharedSetUp as SharedLines, WorkLine } from '../../db/today.ts';
 import type { KeyedWork } from '../../db/work-operations.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
+import { timeWords } from '../../lib/figure/time-words.ts';
 import { type Holding, holdingFor } from '../../lib/planning/holding.ts';
 import { statesOf } from '../../lib/planning/states.ts';
 import type { OperationState } from '../../lib/planning/work.ts';
@@ -10,7 +11,6 @@ import { cell, heads, linkCell, stateCell } from '../cells.ts';
 import type { EmptyView, StateView, TableView } from '../page.ts';
 import type { PageData } from '../views.ts';
 import type { SharedView } from './view-model.ts';
-import { timeWords } from './words.ts';
 
 type Differing = ReturnType<typeof whatDiffers>[number];
 

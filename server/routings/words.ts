@@ -4,13 +4,6 @@ import { needWords } from '../../lib/routing/needs.ts';
 import { dayOf } from '../forms/date-field.ts';
 import type { StateView } from '../page.ts';
 
-/** "45 min", "6 h", "6 h 20 min". */
-export function timeWords(minutes: number): string {
-  const [hours, rest] = [Math.floor(minutes / 60), minutes % 60];
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
-}
-
 /** One thing that is waited for. */
 export function waitWords(wait: Wait): string {
   if (wait.for === 'tool') return needWords(wait.need);

@@ -41,14 +41,22 @@ const SMALL = new Set(
   ),
 );
 
-const said = (value: Value, unit: LengthUnit, places?: number): string => {
+type In = Pick<Figure, 'per'> & { readonly unit: LengthUnit; readonly places?: number | undefined };
+
+/** A value in one unit, with the time that it is gone in where the figure has one. */
+function printIn(value: Value, { unit, places, per }: In): { text: string; unit: string } {
   const printed = printValue(value, unit, places);
+  return per && 'length' in value ? { text: printed.text, unit: `${printed.unit}/${per}` } : printed;
+}
+
+const said = (value: Value, shown: In): string => {
+  const printed = printIn(value, shown);
   return printed.unit ? `${printed.text}\u202f${printed.unit}` : printed.text;
 };
 
 /** Numbers stand large, words after them small: "2 turns + 139.3" divisions; "27" spaces = 28 holes. */
-function large(key: string, value: Value, unit: LengthUnit, places?: number): { text: string; unit: string } {
-  const printed = printValue(value, unit, places);
+function large(key: string, value: Value, shown: In): { text: string; unit: string } {
+  const printed = printIn(value, shown);
   const cut = printed.text.lastIndexOf(' ');
   if (key === 'sector' && 'count' in value) return { text: printed.text, unit: `${printed.unit} = ${sectorHoles(value.count)} holes` };
   return 'dial' in value ? { text: printed.text.slice(0, cut), unit: printed.text.slice(cut + 1) } : printed;
@@ -57,7 +65,7 @@ function large(key: string, value: Value, unit: LengthUnit, places?: number): { 
 const isZero = (value: Value): boolean => 'length' in value && value.length === 0;
 
 function limitsWords(low: Value | null, high: Value | null, unit: LengthUnit, places?: number): string {
-  const print = (value: Value): string => said(value, unit, places);
+  const print = (value: Value): string => said(value, { unit, places });
   if (high && (!low || isZero(low))) return `at most ${print(high)}`;
   if (low && high) return `${printValue(low, unit, places).text} to ${print(high)}`;
   return low ? `at least ${print(low)}` : '';
@@ -77,7 +85,7 @@ function workedOut(figure: Figure, unit: LengthUnit): string {
   const line = workedLine(figure);
   if (line === '') return '';
   const head = `${figure.symbol} = ${line}`;
-  return unit !== figure.unit && 'length' in figure.value ? `${head} = ${said(figure.value, figure.unit, figure.places)}` : head;
+  return unit !== figure.unit && 'length' in figure.value ? `${head} = ${said(figure.value, figure)}` : head;
 }
 
 /** What a figure says on paper: as typed over, else as worked out. */
@@ -110,10 +118,11 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
   const [own, fresh] = [stored.figure, nowOf(stored, operation, now)];
   const inOne = unit ?? own.unit;
   const places = inOne === own.unit ? own.places : undefined;
+  const shown = { unit: inOne, places, ...(own.per ? { per: own.per } : {}) };
   const value = standsFor(stored);
-  const was = said(value, inOne, places);
-  const changed = fresh !== null && said(fresh.value, inOne, places) !== was;
-  const printed = large(stored.key, changed ? fresh.value : value, inOne, places);
+  const was = said(value, shown);
+  const changed = fresh !== null && said(fresh.value, shown) !== was;
+  const printed = large(stored.key, changed ? fresh.value : value, shown);
   const measure = operation.measures.find((one) => one.figure === stored.key);
   const limits = limitsOf(stored, measure, inOne, places);
   const whole: SheetFigure = {
@@ -126,12 +135,12 @@ export function sheetFigure(operation: OperationLine, stored: StoredFigure, unit
     typed: stored.typed !== null,
     was: changed ? was : '',
     limits: onlyLimit(limits) ? 'at most' : limits,
-    worked: stored.typed ? `worked out: ${said(stored.computed, inOne, places)}` : workedOut(changed ? fresh : own, inOne),
+    worked: stored.typed ? `worked out: ${said(stored.computed, shown)}` : workedOut(changed ? fresh : own, inOne),
     box: measure !== undefined,
-    measured: stored.measured ? said(stored.measured, inOne, places) : '',
+    measured: stored.measured ? said(stored.measured, shown) : '',
   };
   if (!measure || limits !== '' || !isFound(own.name)) return whole;
-  const found = foundByMeasuring({ stored, worked: whole.worked, said: said(changed ? fresh.value : value, inOne, places) });
+  const found = foundByMeasuring({ stored, worked: whole.worked, said: said(changed ? fresh.value : value, shown) });
   return { ...whole, ...found, measured: whole.measured || found.measured };
 }
 

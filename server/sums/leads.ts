@@ -131,8 +131,13 @@ const helicalSum = sum({
   draw: (given) => drawRanked(helicalRows(helicalOf(given))[0], 1.5, ENDS),
 });
 
+const NO_END = /^\s*(∞|inf(\.|inite|inity)?|endless|straight)(\s|$)/i;
+const STRAIGHT = 'A lead without end is straight teeth: no wheels are needed. Lock the head and cut straight along.';
+const anyLead = threadField({ label: 'Lead wanted', hint: '12 in, 300 mm' });
+const leadField = { ...anyLead, read: (text: string) => (NO_END.test(text) ? unread(STRAIGHT) : anyLead.read(text)) };
+
 const LEAD_ASKS = {
-  leadWanted: threadField({ label: 'Lead wanted', hint: '12 in, 300 mm' }),
+  leadWanted: leadField,
   diameter: size({ label: 'Diameter of the work', hint: 'Where the lead is to be true', most: 40 }),
   face: faceField,
   hand: handField,

@@ -5,7 +5,8 @@ import { offerSpeed, type WantedSpeed } from '../../lib/speeds/speed.sums.ts';
 import { CUTS, type Cut } from '../../lib/speeds/surface-speed.ts';
 import { timeOfGear, timeOfPass } from '../../lib/speeds/times.sums.ts';
 import type { CutterSteel } from '../../lib/tooling/tooling.ts';
-import { countField, numberField, optional, tickField, wordsField } from '../forms/field.ts';
+import type { TypedLength } from '../../lib/values/read.ts';
+import { countField, type Field, numberField, optional, tickField, wordsField } from '../forms/field.ts';
 import { size, sizeIfKnown, speedsField, typedOf, unitOf } from './asks.ts';
 import { sum } from './sum.ts';
 
@@ -16,6 +17,13 @@ type Cutting = { readonly material: Material; readonly steel: CutterSteel; reado
 /** A typed surface speed stands over the table. */
 const wantedOf = ({ material, steel, cut, surface }: Cutting): WantedSpeed =>
   surface === null ? { material, steel, cut } : { surfaceSpeedFtPerMin: surface };
+
+/** A length a minute: typed as 0.75, 20 mm or 20 mm/min. */
+const perMinute = (field: Field<TypedLength>): Field<TypedLength> => ({
+  ...field,
+  unit: `${field.unit}/min`,
+  read: (text) => field.read(text.replace(/\s*\/\s*min\.?\s*$/i, '')),
+});
 
 const minutesField = (label: string, hint: string) => optional(numberField({ label, hint, limits: { least: 0, most: 60 }, unit: 'min' }));
 
@@ -113,7 +121,7 @@ const gearSum = sum({
     face: size({ label: 'Face', least: 0.01, most: 50 }),
     cutterDiameter: size({ label: 'Diameter of the cutter', least: 0.1, most: 50 }),
     depth: size({ label: 'Depth of cut', least: 0.001, most: 10 }),
-    feedPerMinute: size({ label: 'Feed a minute', least: 0.01, most: 200 }),
+    feedPerMinute: perMinute(size({ label: 'Feed a minute', least: 0.01, most: 200 })),
     roughRounds: optional(
       countField({ label: 'Roughing rounds before the finishing one', hint: 'Empty: one', limits: { least: 0, most: 10 } }),
     ),

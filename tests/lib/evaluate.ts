@@ -23,6 +23,8 @@ function shown(value: Value, text: string): Shown | null {
   if ('dial' in value) return { x: value.dial.turns + value.dial.divisions / value.dial.perTurn, half: 0.05 / value.dial.perTurn };
   if ('words' in value) return null;
   if ('ratio' in value) return { x: value.ratio[0] / value.ratio[1], half: 0 };
+  const time = /^(\d+) h(?: (\d+) min)?$/.exec(text);
+  if (time) return { x: Number(time[1]) * 60 + Number(time[2] ?? 0), half: 0.5 };
   const places = /\.(\d+)$/.exec(text)?.[1]?.length ?? 0;
   const x = Number(plainMinus(text));
   return { x, half: 'count' in value ? 0 : 0.5 / 10 ** places };

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError } from '../../../lib/figure/domain-error.ts';
+import { printFigure } from '../../../lib/figure/print-value.ts';
+import { offerFeed } from '../../../lib/speeds/feed.ts';
 import { approach } from '../../../lib/speeds/time.formulas.ts';
 import { timeOfGear, timeOfPass } from '../../../lib/speeds/times.sums.ts';
 import { inches, type Length, millimetres, toInches } from '../../../lib/values/length.ts';
@@ -75,4 +77,18 @@ describe('time of turning', () => {
     for (const wrong of [{ length: inches(0) }, { feedPerTurn: inches(0) }, { speedRpm: 0 }])
       expect(() => timeOfPass({ ...pass, ...wrong })).toThrow(DomainError);
   });
+});
+
+it('an hour and more is said in hours, a feed a minute in its own unit, on the working too', () => {
+  const { figures } = timeOfGear({ ...gear, roughRounds: 2 });
+  expect(printFigure({ ...figures.gearTime, value: { number: 318.6, unit: 'min', places: 0 } })).toEqual({
+    text: '5 h 19 min',
+    unit: '',
+    other: '',
+  });
+  expect(printFigure({ ...figures.gearTime, value: { number: 59.4, unit: 'min', places: 0 } })).toMatchObject({ text: '59', unit: 'min' });
+  expect(figures.gearTime.given.find(({ symbol }) => symbol === 'f')?.value).toMatchObject({ unit: 'in/min' });
+  const feed = (kind: 'gear cutter' | 'lathe rough') => printFigure(offerFeed({ material: 'steel', kind, feeds: [inches(0.004)] }));
+  expect(feed('gear cutter')).toEqual({ text: '0.0040', unit: 'in/min', other: '0.102 mm/min' });
+  expect(feed('lathe rough')).toMatchObject({ unit: 'in' });
 });

@@ -64,6 +64,8 @@ it('numbers come as decimals, commas or fractions', () => {
   expect(readNumber('2 1/2', 'it', LIMITS)).toEqual({ ok: true, value: 2.5 });
   expect(readNumber('2,5', 'it', LIMITS)).toEqual({ ok: true, value: 2.5 });
   expect(readNumber('100.1', 'it', LIMITS).ok).toBe(false);
+  const wide = readCount('100001', 'minutes', { least: 0, most: 100_000 });
+  expect(wide.ok ? '' : wide.problem).toContain('from 0 to 100,000.');
   expect(exactNumber('0.1')).toEqual([1, 10]);
   expect(exactNumber('99999999999')).toBeNull();
 });

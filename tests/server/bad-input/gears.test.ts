@@ -80,3 +80,11 @@ it('a box to tick takes nothing but a tick', async () => {
   expect(answer.status).toBe(422);
   expect(answer.html).toContain('“maybe” is neither a tick nor none.');
 });
+
+it.each([
+  ['internal-gear', { teeth: '17' }, ['teeth', 'pinion']],
+  ['gear-pair', { mateIs: 'ring', mate: '10' }, ['teeth', 'mate']],
+])('%s: a ring smaller than its pinion marks both counts, either of which may be wrong', async (sum, given, boxes) => {
+  const { html } = await askSum(shop, sum, given);
+  expect([...html.matchAll(/name="(\w+)"[^>]*aria-invalid="true"/g)].map(([, name]) => name).sort()).toEqual([...boxes].sort());
+});

@@ -42,7 +42,7 @@ describe('figures that nobody needs any more', () => {
     expect(figures.map(({ key }) => key)).toContain('feed');
     const page = (await bench.get(`/operations/${id}`)).body;
     expect(figureIn(page, 'feed')).toBe('no longer needed');
-    expect(page).toMatch(/<li class="figure in-words" id="f-feed"[\s\S]*?<s class="was">[\d.]+ in<\/s>/);
+    expect(page).toMatch(/<li class="figure in-words" id="f-feed"[\s\S]*?<s class="was">[\d.]+ in\/min<\/s>/);
     const keys = keysOn(page);
     expect(keys.indexOf('feed')).toBeGreaterThan(keys.indexOf('rimRunOut'));
     expect(keys.slice(-2).sort()).toEqual(['feed', 'speedWorkedOut']);
