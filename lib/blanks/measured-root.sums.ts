@@ -112,10 +112,18 @@ function sensible(root: Length, spare: SpareWheel, u: LengthUnit): void {
 
 const note = (name: string, says: string, weight: Caution['weight']): Caution => ({ name, says, weight, about: 'oldRoot' });
 
+/** Corrected as if both ends of the reading lay in one plane across the axis. */
+const ONE_PLANE = note(
+  'Odd and helical',
+  'Holds for points or balls in one plane across the axis. Flat jaws, or pins laid along the spaces, read larger: measure the wall instead.',
+  'beware',
+);
+
 function cautionsOf(spare: SpareWheel, found: Found, measured: boolean, root: Length, u: LengthUnit): Caution[] {
   const far = Math.abs(root - sizesOf(spare.gear).root) > 0.15 * sizesOf(spare.gear).depth;
   const runOut = measured && spare.reading?.by !== 'wall' && spare.runOut === null;
   return [
+    ...(measured && isOdd(spare.gear) && spare.gear.helix && spare.reading?.by !== 'wall' ? [ONE_PLANE] : []),
     note('Old root', found.says, measured ? 'note' : 'beware'),
     ...(measured ? [] : [note('Measure first', 'Measure the wall from bore to root in six places before turning.', 'beware')]),
     ...(runOut ? [note('Run-out', 'Try the old roots against the bore: a diameter alone does not show run-out.', 'beware')] : []),

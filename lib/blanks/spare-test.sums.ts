@@ -94,9 +94,9 @@ const WEIGHT = { yes: 'note', beware: 'beware', 'measure first': 'beware', no: '
 
 const asCaution = ({ about, result, says }: Check): Caution => ({ name: about, says, weight: WEIGHT[result], about });
 
-/** The trade's rule of thumb, beside the figures and never instead of them. */
+/** The trade's rule of thumb, beside the figures and never instead of them; it is one for straight teeth. */
 function thumb({ wanted, spare, cleanUp }: SpareAsked): Caution[] {
-  if (!samePitch(wanted.pitch, spare.gear.pitch)) return [];
+  if (wanted.helix || spare.gear.helix || !samePitch(wanted.pitch, spare.gear.pitch)) return [];
   const more = spare.gear.teeth - wanted.teeth;
   const least = leastSpareTeeth(wanted, cleanUp);
   const whole = least === null ? '' : ` Worked out, it takes ${least} teeth or more.`;

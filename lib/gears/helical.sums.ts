@@ -6,6 +6,7 @@ import { atOf, baseOf, type Flanks, leastTeethOf, mtOf, normalThickness, pitchOf
 import { axialPitch, lead, overlapRatio, virtualTeethByBase } from './helical.formulas.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { type Terms, termsOf, told, toldAngle, toldLength, toldNumber, workedAngle, workedLength, workedNumber } from './parallel-terms.ts';
+import { spanSays } from './span-says.ts';
 import { chordalAddendum, chordalThickness, virtualTeeth } from './spur.formulas.ts';
 import { checkedThinning } from './thinning.ts';
 import { UNDERCUT_THERE } from './wheel.cautions.ts';
@@ -15,6 +16,8 @@ const SDP = 'SDP/SI, Elements of Metric Gear Technology, T-81 to T-87';
 
 /** Span limits, one-sided: metal left may still come off (judgement). */
 const SPAN_LIMIT = inches(0.001);
+
+const depthAs = ({ of, A, B, plusE }: Terms): string => `${of(`(${A} + ${B})`)}${plusE.replace('2 × ', '')}`;
 
 type Sized = { readonly flanks: Flanks; readonly terms: Terms };
 
@@ -33,6 +36,7 @@ const sizes = ({ flanks, terms }: Sized) => {
       rootOf(flanks),
     ),
     baseDiameter: length('Base diameter', 'Db', `${D} × cos(at)`, baseOf(flanks)),
+    wholeDepth: length('Whole depth', 'Wd', depthAs(terms), flanks.A + flanks.B),
   };
 };
 
@@ -216,6 +220,7 @@ export function helicalAnswer({ gear, face, backlash }: HelicalAsked): Answer {
   const bn = b * Math.cos(flanks.psi);
   const measured = thicknessFigures(sized, bn);
   const wide = face === undefined ? null : inUnit(face, flanks.unit);
+  const amiss = spanCautions(flanks, normalThickness(flanks) - bn);
   const leastFace =
     measured.leastFace && 'length' in measured.leastFace.value ? inUnit(measured.leastFace.value.length, flanks.unit) : null;
   return {
@@ -226,7 +231,8 @@ export function helicalAnswer({ gear, face, backlash }: HelicalAsked): Answer {
       ...measured,
       ...(wide === null ? {} : { overlap: overlapFigure(sized, wide) }),
     },
-    cautions: [...cautions(flanks, gear.helix.hand, wide, leastFace), ...spanCautions(flanks, normalThickness(flanks) - bn)],
+    cautions: [...cautions(flanks, gear.helix.hand, wide, leastFace), ...amiss],
+    says: amiss.length === 0 ? spanSays(measured.span, leastFace, wide, flanks.unit) : '',
   };
 }
 

@@ -1,9 +1,12 @@
+import { DomainError } from '../figure/domain-error.ts';
 import { checkedBacklash } from '../gears/backlash.sums.ts';
 import type { Bore, Gear, Material } from '../gears/gear.ts';
 import { gearBlank } from '../gears/spur.sums.ts';
 import { unitOfPitch } from '../gears/tooth.ts';
 import { checkedTooth } from '../gears/wheel.ts';
+import { toDegrees } from '../values/angle.ts';
 import type { Length, LengthUnit } from '../values/length.ts';
+import { printShort } from '../values/print.ts';
 import type { PlanAsked, Readings, WantedPart } from './asked.ts';
 import { type ChosenCutter, chosenCutter } from './chosen.ts';
 import { type ChosenDividing, chosenDividing } from './chosen-dividing.ts';
@@ -39,12 +42,24 @@ function boreOf(asked: PlanAsked): Bore | null {
   return asked.way === 'ring and hub' ? asked.blank.hub.gear.bore : asked.blank.gear.bore;
 }
 
+/** Every figure of a routing is that of straight teeth. */
+function refuseHelix({ mark, gear: { teeth, helix } }: WantedPart): void {
+  if (!helix) return;
+  throw new DomainError({
+    given: `${mark} is a helical wheel, ${teeth} teeth at ${printShort(toDegrees(helix.angle), 2)}°.`,
+    limit: 'No routing is worked out for helical teeth: its figures would be those of straight ones.',
+    tryThis: 'Its sizes, its cutter and how to mill its teeth stand on the page of the part.',
+    about: ['helix'],
+  });
+}
+
 /** Throws DomainError for a wheel that Backgear has no figures for. */
 export function jobOf(asked: PlanAsked): Job {
   const { wanted, shop, readings } = asked;
+  refuseHelix(wanted);
   const gear: Gear = { ...wanted.gear, bore: boreOf(asked) };
   const unit = unitOfPitch(gear.pitch);
-  const dividing = chosenDividing(gear.teeth, shop, asked.circle, gear.helix !== null);
+  const dividing = chosenDividing(gear.teeth, shop, asked.circle);
   return {
     wanted,
     gear,

@@ -5,7 +5,7 @@ import { wholeNumberFor } from '../cutters/ranges.ts';
 import type { Bore } from '../gears/gear.ts';
 import { printPitch } from '../gears/pitch.ts';
 import type { AnyTool, Plate } from '../tooling/tooling.ts';
-import { printLength } from '../values/print.ts';
+import { printLength, printShort } from '../values/print.ts';
 import { calledBy } from './key-words.ts';
 import type { Need } from './operation.ts';
 
@@ -45,7 +45,7 @@ export function boreWords(bore: Bore): string {
 export function needWords(need: Need): string {
   if (need.kind === 'cutter') {
     const number = wholeNumberFor(need.teeth)?.number;
-    const sort = `${printPitch(need.pitch)}, ${angleWords(need.angle)}, for ${need.teeth} teeth`;
+    const sort = `${printPitch(need.pitch)}, ${angleWords(need.angle)}, for ${printShort(need.teeth, 2)} teeth`;
     return number ? `cutter No. ${number}, ${sort}` : `cutter ${sort}`;
   }
   if (need.kind === 'mandrel') return `mandrel for a ${boreWords(need.bore)}`;

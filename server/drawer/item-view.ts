@@ -6,10 +6,8 @@ import { spareOf } from '../../db/spares/spare-of.ts';
 import { measuredRoot } from '../../lib/blanks/measured-root.sums.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
-import type { Answer } from '../../lib/figure/figure.ts';
-import type { Gear } from '../../lib/gears/gear.ts';
-import { gearBlank } from '../../lib/gears/spur.sums.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
+import { mainSizes } from '../../lib/gears/wheel-sizes.sums.ts';
 import type { LengthUnit } from '../../lib/values/length.ts';
 import { to } from '../addresses.ts';
 import { drawingView } from '../drawing/drawing-view.ts';
@@ -78,13 +76,6 @@ function drawn(line: ItemLine) {
   const form = { unit, places: unit === 'in' ? 3 : 2 };
   const as = { form, kind: line.state === 'gone' ? ('old outline' as const) : ('here' as const), title: itemName(line) };
   return orWhyNot(() => keptDrawings(JSON.stringify([gear, as]), () => drawingView(gearDrawing(gear, as)))).value;
-}
-
-/** The few sizes that decide a blank; all of them stand on the sum's own page. */
-function mainSizes(gear: Gear): Answer {
-  const { figures, cautions } = gearBlank(gear);
-  const { outsideDiameter, pitchDiameter, rootDiameter, wholeDepth } = figures;
-  return { figures: { outsideDiameter, pitchDiameter, rootDiameter, wholeDepth }, cautions };
 }
 
 /** "What was the 22 cut from": what it was made of, what was made of it, and what it is promised to. */

@@ -1,13 +1,13 @@
 import type { AnyGear } from '../../db/gears.ts';
+import { sizesOf } from '../../lib/blanks/blank-sizes.ts';
 import { DomainError } from '../../lib/figure/domain-error.ts';
 import type { Body, Bore, Gear, Hand, Opening, Pitch, Recess, ToothSystem } from '../../lib/gears/gear.ts';
 import { readPitch } from '../../lib/gears/pitch.ts';
 import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
 import { systemByKey } from '../../lib/gears/systems.ts';
-import { outsideDiameter, rootDiameter } from '../../lib/gears/tooth.ts';
 import { checkedTooth } from '../../lib/gears/wheel.ts';
 import { type Angle, degrees } from '../../lib/values/angle.ts';
-import { inches, type LengthUnit, ofUnit } from '../../lib/values/length.ts';
+import { inches, type LengthUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import { type Read, read, type TypedLength } from '../../lib/values/read.ts';
 import { boreFields, boreOf, boreProblems, formsOfBore, sizeField } from './bore-form.ts';
@@ -169,8 +169,8 @@ export function pitchProblems(typed: Typed): Problems {
 /** What cannot be about a whole wheel, by the field at fault: the bore lies inside the roots, the recesses inside the tips. */
 export function wheelFaults(gear: Gear): Problems {
   try {
-    const tooth = checkedTooth({ ...gear, helix: null });
-    const [root, outside] = [ofUnit(rootDiameter(tooth), tooth.unit), ofUnit(outsideDiameter(tooth), tooth.unit)];
+    checkedTooth({ ...gear, helix: null });
+    const { root, outside } = sizesOf(gear);
     const rings = gear.body.known ? [...gear.body.recesses, ...gear.body.openings] : [];
     return {
       ...(bottomOf(gear.bore) >= root ? { boreDiameter: `The bore would cut through the roots of ${gear.teeth} teeth.` } : {}),

@@ -5,7 +5,7 @@ import { to } from '../addresses.ts';
 import { readingsTable } from '../drawer/item-readings.ts';
 import { readingGroups } from '../drawer/reading-forms.ts';
 import { type FoldedForm, foldedForm } from '../forms/folded-form.ts';
-import { sizesHidden, typedOfGear } from '../forms/gear-typed.ts';
+import { sizesHidden } from '../forms/gear-typed.ts';
 import { formMark } from '../once.ts';
 import type { LinkView, TableView } from '../page.ts';
 import { whatGearIsIt } from '../sums/identify-link.ts';
@@ -39,16 +39,6 @@ export function identifyLinks(shown: PartShown): LinkView[] {
   return [
     whatGearIsIt(`part-${part.id}`, wheel.teeth, readingsOf(shown)),
     { says: 'Print a blank measuring sheet', href: to.partMeasuringSheet(part.id) },
-  ];
-}
-
-/** The figures on the page are those of straight teeth: a helical wheel of a named system has a sum of its own. */
-export function helicalLink({ stored }: PartShown['data']['part']): LinkView[] {
-  if (!stored?.gear.helix) return [];
-  const { teeth = '', pitch = '', system = '', helix = '', hand = '' } = typedOfGear(stored, 'in');
-  if (system === 'own') return [];
-  return [
-    { says: 'All sizes of it as a helical wheel', href: to.sum('helical-gear', { teeth, pitch, system, helix, hand, plane: 'normal' }) },
   ];
 }
 

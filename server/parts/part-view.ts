@@ -23,14 +23,14 @@ import type { RoutingSection } from '../routings/view-model.ts';
 import { recutOf, sparesTable } from '../sets/blanks-view.ts';
 import type { PageData } from '../views.ts';
 import { wheelFigures } from './figures-view.ts';
-import { countedWords, helicalLink, identifyLinks, identifyView } from './identify-view.ts';
+import { countedWords, identifyLinks, identifyView } from './identify-view.ts';
 import { needsTable } from './needs-view.ts';
+import { noRoutingSaid } from './no-routing.ts';
 import type { PartData } from './part-data.ts';
-import { BY_HAND, barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
-import { sheetsFor } from './spline-links.ts';
+import { barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
+import { linksOfSpline, sheetsFor } from './spline-links.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
-import { linksOfWheel } from './wheel-links.ts';
 
 export type PartShown = {
   readonly data: PartData;
@@ -155,7 +155,7 @@ const madeTable = ({ made }: PartData): TableView => ({
 
 const linksOf = ({ part, set, fitted, promised, project, shop, mates }: PartData, trusted: boolean): LinkView[] => [
   ...sheetsFor(mates, shop),
-  ...linksOfWheel(part, shop),
+  ...linksOfSpline(part.stored?.gear.bore, shop),
   ...(set ? [{ says: `The whole set: ${set.name}`, href: to.set(set.id) }] : []),
   ...[...(fitted ? [fitted] : []), ...promised].map((one) => ({ says: `In the drawer: ${wheelName(one)}`, href: to.item(one.id) })),
   ...(trusted
@@ -182,7 +182,7 @@ function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: 
   const offered = waysOffered(gear, data);
   const spares = data.spares.map(({ spare }) => spare);
   return {
-    promise: trusted ? promiseForms(offered, data) : [],
+    promise: trusted && !gear.helix ? promiseForms(offered, data) : [],
     together: data.set
       ? { says: `All that is missing from ${data.set.name} is chosen for together there`, href: `${to.set(data.set.id)}#blanks` }
       : null,
@@ -191,15 +191,6 @@ function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: 
     needs: needsTable(gear, data.shop),
     ring: ringGroup(gear, offered, data),
   };
-}
-
-/** Why no routing can be opened as things stand, and what would let it. */
-function noRoutingWords({ part }: PartData, gear: Gear | undefined): string {
-  if (part.way === 'do without') return 'Done without: there is nothing to make, and so no routing.';
-  if (part.way !== null && BY_HAND.includes(part.way)) return '';
-  if (part.unknown) return 'Pitch not known: identify it first. Only what is cast, bought, repaired or swapped goes without it.';
-  const lacking = gear ? 'nothing in the drawer serves to make it from' : 'no stock is in the drawer to make it from';
-  return `No routing can be opened yet: ${lacking}. Put a blank on record, or choose below to have it cast, bought, repaired or swapped.`;
 }
 
 const isOpen = ({ part }: PartData): boolean => part.item_id === null && part.routing_id === null;
@@ -233,7 +224,7 @@ export function partView(shown: PartShown): PartPage {
     blank: promisedBlank(data, gear),
     ...making,
     own: trusted && isOpen(data) ? ownWorkForm(data) : null,
-    noRouting: isOpen(data) && !making.promise.length ? noRoutingWords(data, gear) : '',
+    ...(isOpen(data) && !making.promise.length ? noRoutingSaid(data) : { noRouting: '', noRoutingLinks: [] }),
     wayForm: trusted && part.item_id === null ? wayForm(data, way.typed, way.problems) : null,
     wayWords: part.way === null ? '' : [`Chosen: ${part.way}.`, trusted ? part.why : ''].filter((words) => words !== '').join(' '),
     groups: gear ? [...ring, ...wheelFigures(gear, data.shop, data.circle)] : [],
@@ -242,6 +233,6 @@ export function partView(shown: PartShown): PartPage {
     made: madeTable(data),
     fit: trusted && isOpen(data) ? fitForm(data) : null,
     buttons: trusted ? buttonsOf(data) : [],
-    links: [...helicalLink(part), ...(part.unknown ? [] : identifyLinks(shown)), ...linksOf(data, trusted)],
+    links: [...(part.unknown ? [] : identifyLinks(shown)), ...linksOf(data, trusted)],
   };
 }

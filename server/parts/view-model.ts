@@ -10,6 +10,8 @@ export type FigureGroup = {
   readonly figures: readonly FigureView[];
   readonly cautions: readonly CautionView[];
   readonly folded: boolean;
+  /** To the sums that it was worked by, where other sizes may be typed. */
+  readonly links?: readonly LinkView[];
   /** What else was weighed: every circle that serves, every cutter in the drawer and why not. Folded behind the figures. */
   readonly tables?: readonly TableView[];
 };
@@ -33,6 +35,7 @@ export interface PartViews {
     /** What opens a routing for a way that is followed by hand, and why there is none; null and '' where neither is to be said. */
     own: FormView | null;
     noRouting: string;
+    noRoutingLinks: readonly LinkView[];
     needs: TableView | null;
     groups: readonly FigureGroup[];
     facts: readonly { readonly label: string; readonly says: string }[];

@@ -81,11 +81,14 @@ export async function benchOf(db: Db, setId: number): Promise<Bench> {
 }
 
 export const isMissing = (place: Pick<Place, 'item_id'>): boolean => place.item_id === null;
-/** Missing, and nothing is being done about it yet. */
-export const isToBeChosen = (place: Place): boolean => isMissing(place) && place.routing_id === null && place.way !== 'do without';
+/** Missing, nothing is being done about it yet, and a routing could be opened: none is worked out for helical teeth. */
+export const isToBeChosen = (place: Place): boolean =>
+  isMissing(place) && place.routing_id === null && place.way !== 'do without' && place.gear.helix === null;
+
+const leanAlike = (a: Gear['helix'], b: Gear['helix']): boolean => a?.angle === b?.angle && a?.hand === b?.hand;
 
 export const isLike = (a: Gear, b: Gear): boolean =>
-  a.teeth === b.teeth && samePitch(a.pitch, b.pitch) && a.system.angle === b.system.angle;
+  a.teeth === b.teeth && samePitch(a.pitch, b.pitch) && a.system.angle === b.system.angle && leanAlike(a.helix, b.helix);
 
 /** The wheels that run with the set: of its pitch and angle. A metric one may lie in the same drawer. */
 export function ofTheSet({ places, drawer }: Bench): readonly Wheel[] {

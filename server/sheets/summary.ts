@@ -3,7 +3,7 @@ import type { OperationLine } from '../../db/operations.ts';
 import { sectorHoles } from '../../lib/dividing/plain.formulas.ts';
 import type { Figure } from '../../lib/figure/figure.ts';
 import { printFigure } from '../../lib/figure/print-value.ts';
-import { gearBlank } from '../../lib/gears/spur.sums.ts';
+import { mainSizes } from '../../lib/gears/wheel-sizes.sums.ts';
 import { needWords } from '../../lib/routing/needs.ts';
 import { dialUnit } from './operation-rows.ts';
 import { type SheetFigure, sheetFigure, standsFor } from './sheet-figure.ts';
@@ -72,8 +72,13 @@ const ofWheel = (key: string, figure: Figure): SummaryLine => {
 /** What stands for a wheel without a routing: its own figures. */
 function bareWheel({ part: { stored } }: Work): SummaryLine[] {
   if (!stored) return [];
-  const { outsideDiameter, rootDiameter, wholeDepth } = gearBlank(stored.gear).figures;
-  return [ofWheel('outside', outsideDiameter), ofWheel('rootDiameter', rootDiameter), ofWheel('wholeDepth', wholeDepth)];
+  const { outsideDiameter, rootDiameter, wholeDepth } = mainSizes(stored.gear).figures;
+  const named = [
+    ['outside', outsideDiameter],
+    ['rootDiameter', rootDiameter],
+    ['wholeDepth', wholeDepth],
+  ] as const;
+  return named.flatMap(([key, figure]) => (figure ? [ofWheel(key, figure)] : []));
 }
 
 /** The big figures that a wheel is cut by, for the first side. */

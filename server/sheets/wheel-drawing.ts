@@ -1,11 +1,11 @@
 import { remembered } from '../../db/remembered.ts';
+import { sizesOf } from '../../lib/blanks/blank-sizes.ts';
 import { type BlankProposal, blankDrawing } from '../../lib/drawing/blank-drawing.ts';
 import type { Drawing } from '../../lib/drawing/drawing.ts';
 import { gearDrawing } from '../../lib/drawing/gear-drawing.ts';
 import type { Shown } from '../../lib/drawing/lettering.ts';
 import type { Gear } from '../../lib/gears/gear.ts';
-import { rootDiameter, toothOf, unitOfPitch } from '../../lib/gears/tooth.ts';
-import { ofUnit } from '../../lib/values/length.ts';
+import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import { toSvg } from '../drawing/svg.ts';
 import type { Markup } from '../page.ts';
@@ -71,8 +71,7 @@ function thatFit(draw: Draw): Sketch[] {
 /** The old root as it stands in the routing: measured, typed or worked out; else by the wheel's own system. */
 function oldRootOf({ operations }: Work, old: Gear): Pick<BlankProposal, 'oldRoot' | 'notMeasured'> {
   const found = operations.flatMap(({ figures }) => figures).find(({ key }) => key === 'oldRoot');
-  if (!found || !('length' in found.shown))
-    return { oldRoot: ofUnit(rootDiameter(toothOf(old)), unitOfPitch(old.pitch)), notMeasured: true };
+  if (!found || !('length' in found.shown)) return { oldRoot: sizesOf(old).root, notMeasured: true };
   return { oldRoot: found.shown.length, notMeasured: found.shownFrom === 'worked out' && !found.figure.name.endsWith(', measured') };
 }
 

@@ -228,7 +228,7 @@ describe('a wheel of unknown pitch', () => {
     expect(stored?.gear.helix).toMatchObject({ hand: 'left' });
     const page = await visit(shop, `/parts/${partId}`);
     expect(page.statusCode).toBe(200);
-    const sizes = await visit(shop, linked(page.body, 'All sizes of it as a helical wheel'));
+    const sizes = await visit(shop, linked(page.body, 'Its sizes and its lead'));
     expect([sizes.statusCode, sizes.body.includes('Lead')]).toEqual([200, true]);
     expect((await post(formOf(await get(`/parts/${partId}/edit`), 'Save'), { name: 'other name' })).statusCode).toBe(303);
     const after = await part(db, partId);
