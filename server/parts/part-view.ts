@@ -29,6 +29,7 @@ import { noRoutingSaid } from './no-routing.ts';
 import type { PartData } from './part-data.ts';
 import { barForms, buttonsOf, fitForm, ownWorkForm, promiseForms, wayForm } from './part-forms-view.ts';
 import { linksOfSpline, sheetsFor } from './spline-links.ts';
+import { sumsOfPart } from './sums-of-part.ts';
 import type { FigureGroup } from './view-model.ts';
 import { bestRing, waysOffered, waysTable } from './ways-view.ts';
 
@@ -227,7 +228,7 @@ export function partView(shown: PartShown): PartPage {
     ...(isOpen(data) && !making.promise.length ? noRoutingSaid(data) : { noRouting: '', noRoutingLinks: [] }),
     wayForm: trusted && part.item_id === null ? wayForm(data, way.typed, way.problems) : null,
     wayWords: part.way === null ? '' : [`Chosen: ${part.way}.`, trusted ? part.why : ''].filter((words) => words !== '').join(' '),
-    groups: gear ? [...ring, ...wheelFigures(gear, data.shop, data.circle)] : [],
+    groups: [...(gear ? [...ring, ...wheelFigures(gear, data.shop, data.circle)] : []), ...sumsOfPart(part, data.shop)],
     facts: factsOf(data, gear),
     notes: trusted ? part.notes : '',
     made: madeTable(data),
