@@ -83,29 +83,37 @@ function givens({ cones, numbers, asked }: Worked): Readonly<Record<'p' | 'D' | 
   };
 }
 
-function figures(work: Worked): Record<MilledKey, Figure> {
-  const { numbers, cones, asked, form, number } = work;
-  const { p, D, Ao, F, TL, TS } = givens(work);
-  const rolled = angleGivenOf('r', 'roll', roll(numbers));
-  const turns = countGiven('H', 'turns of the crank for one of the head', asked.headTurns);
-  const of = (about: Told, value: Value, given: readonly Given[] = []): Figure => told(cones.unit, about, value, given);
-  const length = (size: number): Value => lengthOf(size, cones.unit);
+type Of = (about: Told, value: Value, given?: readonly Given[]) => Figure;
+/** A work with what its figures are written by: its givens, and its unit. */
+type Terms = Worked & { readonly by: ReturnType<typeof givens>; readonly of: Of; readonly length: (size: number) => Value };
+
+const termsOf = (work: Worked): Terms => ({
+  ...work,
+  by: givens(work),
+  of: (about, value, given = []) => told(work.cones.unit, about, value, given),
+  length: (size) => lengthOf(size, work.cones.unit),
+});
+
+const setOverFigure = ({ numbers, by, of, length }: Terms): Figure =>
+  of(
+    {
+      name: 'Set the cutter over',
+      symbol: 'e',
+      formula: 'TL ÷ 2 − Ao ÷ F × (TL − TS) ÷ 2',
+      source: DERIVED,
+      note: 'From the middle, once to each side. Roll the blank the same way, so that the cutter stands in the slot of the small end again: it now trims the far flank.',
+    },
+    length(setOver(numbers)),
+    [by.TL, by.TS, by.Ao, by.F],
+  );
+
+function rollFigures({ numbers, asked, by, of }: Terms): Pick<Record<MilledKey, Figure>, 'roll' | 'rollTurns'> {
+  const angle = roll(numbers);
   return {
-    setOver: of(
-      {
-        name: 'Set the cutter over',
-        symbol: 'e',
-        formula: 'TL ÷ 2 − Ao ÷ F × (TL − TS) ÷ 2',
-        source: DERIVED,
-        note: 'From the middle, once to each side. Roll the blank the same way, so that the cutter stands in the slot of the small end again: it now trims the far flank.',
-      },
-      length(setOver(numbers)),
-      [TL, TS, Ao, F],
-    ),
     roll: of(
       { name: 'Roll the blank', symbol: 'r', formula: '(p ÷ 2 − Ao ÷ F × (TL − TS)) ÷ D × 180° ÷ π', source: SOURCE },
-      angleOf(roll(numbers)),
-      [p, Ao, F, TL, TS, D],
+      angleOf(angle),
+      [by.p, by.Ao, by.F, by.TL, by.TS, by.D],
     ),
     rollTurns: of(
       {
@@ -115,28 +123,34 @@ function figures(work: Worked): Record<MilledKey, Figure> {
         source: SOURCE,
         note: 'On the largest circle, to the nearest hole.',
       },
-      { number: (roll(numbers) / (2 * Math.PI)) * asked.headTurns, unit: 'turns', places: 4 },
-      [rolled, turns],
-    ),
-    cutter: of(
-      {
-        name: 'Cutter of the set',
-        symbol: '',
-        formula: '',
-        source: `range by the teeth of the back cone; form taken as exact for ${form}`,
-      },
-      { words: `No. ${number}` },
-    ),
-    thickAtSmall: of(
-      { name: 'Cutter is thick at the small end', symbol: 'TS', formula: '', source: "derived: the form at the small end's lesser depth" },
-      length(numbers.TS),
-    ),
-    smallSpace: of(
-      { name: 'Space at the small end', symbol: 's', formula: 'p × (Ao − F) ÷ (2 × Ao)', source: DERIVED },
-      length(smallSpace(numbers)),
-      [p, Ao, F],
+      { number: (angle / (2 * Math.PI)) * asked.headTurns, unit: 'turns', places: 4 },
+      [angleGivenOf('r', 'roll', angle), countGiven('H', 'turns of the crank for one of the head', asked.headTurns)],
     ),
   };
+}
+
+const cutterFigure = ({ form, number, of }: Terms): Figure =>
+  of(
+    { name: 'Cutter of the set', symbol: '', formula: '', source: `range by the teeth of the back cone; form taken as exact for ${form}` },
+    { words: `No. ${number}` },
+  );
+
+/** Cutter and space where they are narrowest. */
+const smallEndFigures = ({ numbers, by, of, length }: Terms): Pick<Record<MilledKey, Figure>, 'thickAtSmall' | 'smallSpace'> => ({
+  thickAtSmall: of(
+    { name: 'Cutter is thick at the small end', symbol: 'TS', formula: '', source: "derived: the form at the small end's lesser depth" },
+    length(numbers.TS),
+  ),
+  smallSpace: of(
+    { name: 'Space at the small end', symbol: 's', formula: 'p × (Ao − F) ÷ (2 × Ao)', source: DERIVED },
+    length(smallSpace(numbers)),
+    [by.p, by.Ao, by.F],
+  ),
+});
+
+function figures(work: Worked): Record<MilledKey, Figure> {
+  const terms = termsOf(work);
+  return { setOver: setOverFigure(terms), ...rollFigures(terms), cutter: cutterFigure(terms), ...smallEndFigures(terms) };
 }
 
 /** Ordinates where a milled bevel departs: what is left for the file above the pitch line of the small end. */

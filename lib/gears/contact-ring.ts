@@ -7,7 +7,10 @@ import { toldLength, toldNumber } from './parallel-terms.ts';
 
 const T45 = 'SDP/SI, Elements of Metric Gear Technology, T-43 to T-45, equations 5-3 to 5-10';
 
-const ROOM = {
+/** The three ways in which ring and wheel may foul. */
+type Room = 'involute' | 'trochoid' | 'trimming';
+
+const ROOM: Readonly<Record<Room, string>> = {
   involute: '(N1 ÷ N2) − (1 − tan(acos(Db2 ÷ Di2)) ÷ tan(aw))',
   trochoid:
     '(acos(max(−1, min(1, ((Di2 ÷ 2)^2 − (Do1 ÷ 2)^2 − C^2) ÷ (C × Do1)))) + inv(acos(Db1 ÷ Do1)) − inv(aw)) × N1 ÷ N2 + inv(aw) − inv(acos(Db2 ÷ Di2)) − acos(max(−1, min(1, (C^2 + (Di2 ÷ 2)^2 − (Do1 ÷ 2)^2) ÷ (C × Di2))))',
@@ -15,52 +18,56 @@ const ROOM = {
     'asin(√(min(1, max(0, 1 − (Db1 × Di2 ÷ (Do1 × Db2))^2) ÷ (1 − (N1 ÷ N2)^2)))) + inv(acos(Db1 ÷ Do1)) − inv(aw) − N2 ÷ N1 × (asin(√(min(1, max(0, (Db2 × Do1 ÷ (Di2 × Db1))^2 − 1) ÷ ((N2 ÷ N1)^2 − 1)))) + inv(acos(Db2 ÷ Di2)) − inv(aw))',
 };
 
-function rooms({ at, numbers }: Work, inside: Inside): { figures: Record<string, Figure>; cautions: readonly Caution[] } {
-  const { unit, A, mn } = at.couple.one;
-  if (inside.ring.tip < inside.ring.base)
-    return {
-      figures: {},
-      cautions: [
-        {
-          name: 'Tips inside the base circle',
-          says: 'The ring’s tips stand where it has no involute: bore it out, or shift it outward.',
-          weight: 'danger',
-          about: 'contactRatio',
-        },
-      ],
-    };
-  const [involute, trochoid, trimming] = [involuteRoom(inside), trochoidRoom(inside), trimmingRoom(inside)];
-  const number = (name: string, symbol: string, formula: string, x: number): Figure =>
-    toldNumber(unit, { name, symbol, formula, source: T45 }, x, numbers, 4);
-  const caution = (bad: boolean, name: string, says: string, about: string): readonly Caution[] =>
-    bad && A <= 3 * mn ? [{ name, says, weight: 'beware', about }] : [];
+const NO_INVOLUTE: Caution = {
+  name: 'Tips inside the base circle',
+  says: 'The ring’s tips stand where it has no involute: bore it out, or shift it outward.',
+  weight: 'danger',
+  about: 'contactRatio',
+};
+const FOULS: Readonly<Record<Room, Caution>> = {
+  involute: {
+    name: 'Involute interference',
+    says: 'The ring’s tips dig into the foot of the wheel: bore the ring’s tips shorter, or shift it outward.',
+    weight: 'beware',
+    about: 'involuteRoom',
+  },
+  trochoid: {
+    name: 'Trochoid interference',
+    says: 'The tips foul as they leave each other: too few teeth between ring and wheel.',
+    weight: 'beware',
+    about: 'trochoidRoom',
+  },
+  trimming: {
+    name: 'Only along the axis',
+    says: 'The wheel cannot be moved straight into the ring; a pinion cutter of this size trims the ring’s tips.',
+    weight: 'beware',
+    about: 'trimmingRoom',
+  },
+};
+
+type Rooms = Readonly<Record<Room, number>>;
+
+function roomFigures({ at, numbers }: Work, { involute, trochoid, trimming }: Rooms): Record<string, Figure> {
+  const number = (name: string, symbol: string, room: Room, x: number): Figure =>
+    toldNumber(at.couple.one.unit, { name, symbol, formula: ROOM[room], source: T45 }, x, numbers, 4);
   return {
-    figures: {
-      involuteRoom: number('Room against involute interference', 'ri', ROOM.involute, involute),
-      trochoidRoom: number('Room against trochoid interference', 'rt', ROOM.trochoid, trochoid),
-      trimmingRoom: number('Room for moving the wheel straight in', 'rr', ROOM.trimming, trimming),
-    },
-    cautions: [
-      ...caution(
-        involute < 0,
-        'Involute interference',
-        'The ring’s tips dig into the foot of the wheel: bore the ring’s tips shorter, or shift it outward.',
-        'involuteRoom',
-      ),
-      ...caution(
-        trochoid < 0,
-        'Trochoid interference',
-        'The tips foul as they leave each other: too few teeth between ring and wheel.',
-        'trochoidRoom',
-      ),
-      ...caution(
-        trimming < 0,
-        'Only along the axis',
-        'The wheel cannot be moved straight into the ring; a pinion cutter of this size trims the ring’s tips.',
-        'trimmingRoom',
-      ),
-    ],
+    involuteRoom: number('Room against involute interference', 'ri', 'involute', involute),
+    trochoidRoom: number('Room against trochoid interference', 'rt', 'trochoid', trochoid),
+    trimmingRoom: number('Room for moving the wheel straight in', 'rr', 'trimming', trimming),
   };
+}
+
+/** None of a ring whose teeth stand more than three modules high. */
+function roomCautions({ at }: Work, rooms: Rooms): readonly Caution[] {
+  const { A, mn } = at.couple.one;
+  if (A > 3 * mn) return [];
+  return (['involute', 'trochoid', 'trimming'] as const).filter((room) => rooms[room] < 0).map((room) => FOULS[room]);
+}
+
+function rooms(work: Work, inside: Inside): { figures: Record<string, Figure>; cautions: readonly Caution[] } {
+  if (inside.ring.tip < inside.ring.base) return { figures: {}, cautions: [NO_INVOLUTE] };
+  const found = { involute: involuteRoom(inside), trochoid: trochoidRoom(inside), trimming: trimmingRoom(inside) };
+  return { figures: roomFigures(work, found), cautions: roomCautions(work, found) };
 }
 
 /** A wheel in a ring: how long in contact, and the three ways in which they may foul. */

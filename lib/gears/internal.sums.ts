@@ -1,7 +1,7 @@
 import type { Answer, Caution, Figure } from '../figure/figure.ts';
 import type { Length } from '../values/length.ts';
 import { contactAnswer } from './contact.sums.ts';
-import { baseOf, normalThickness, pitchOf, rootOf, tipOf } from './flanks.formulas.ts';
+import { baseOf, type Flanks, normalThickness, pitchOf, rootOf, tipOf } from './flanks.formulas.ts';
 import { pairAnswer } from './pair.sums.ts';
 import { checkedFlanks, type ParallelGear } from './parallel.ts';
 import { termsOf, toldLength } from './parallel-terms.ts';
@@ -18,49 +18,45 @@ export type InternalAsked = {
 
 const CLEARANCE_OF_TIP = 1e-9;
 
+type Terms = ReturnType<typeof termsOf>;
+type Sized = (name: string, symbol: string, formula: string, size: number) => Figure;
+
+function diameters(flanks: Flanks, terms: Terms, length: Sized): Record<string, Figure> {
+  const D = terms.across('N');
+  return {
+    insideDiameter: length('Inside diameter, over the tips', 'Di', `${D} − 2 × ${terms.of(`(${terms.A}${terms.minusX})`)}`, tipOf(flanks)),
+    pitchDiameter: length('Pitch diameter', 'D', D, pitchOf(flanks)),
+    rootDiameter: length('Root diameter', 'Dr', `${D} + 2 × ${terms.of(`(${terms.B}${terms.plusX})`)}${terms.plusE}`, rootOf(flanks)),
+    baseDiameter: length('Base diameter', 'Db', `${D} × cos(at)`, baseOf(flanks)),
+  };
+}
+
+/** Tooth and space along the pitch circle: what a shift takes from one it gives to the other. */
+function toothAndSpace(flanks: Flanks, terms: Terms, length: Sized): Record<string, Figure> {
+  const shift = `2 × ${terms.of('X')} × tan(an)`;
+  const [less, more] = flanks.v === 0 ? ['', ''] : [` − ${shift}`, ` + ${shift}`];
+  const [half, tooth] = [terms.square('π ÷ 2'), normalThickness(flanks)];
+  return {
+    thickness: length('Tooth at the pitch circle, square to the teeth', 'sn', `${half}${less}`, tooth),
+    space: length('Space at the pitch circle, square to the teeth', 'en', `${half}${more}`, Math.PI * flanks.mn - tooth),
+  };
+}
+
+const NO_INVOLUTE: Caution = {
+  name: 'Tips inside the base circle',
+  says: 'The tips stand where the ring has no involute: bore them to the base circle, or shift outward.',
+  weight: 'beware',
+  about: 'insideDiameter',
+};
+
 function sizes(gear: ParallelGear): { figures: Record<string, Figure>; cautions: readonly Caution[] } {
   const flanks = checkedFlanks({ ...gear, ring: true });
   const terms = termsOf(gear, flanks);
-  const length = (name: string, symbol: string, formula: string, size: number): Figure =>
-    toldLength(flanks.unit, { name, symbol, formula, source: SDP }, size, terms.given);
-  const D = terms.across('N');
-  const shifted = gear.shift === 0 ? '' : ` − 2 × ${terms.of('X')} × tan(an)`;
-  const widened = gear.shift === 0 ? '' : ` + 2 × ${terms.of('X')} × tan(an)`;
+  const length: Sized = (name, symbol, formula, size) => toldLength(flanks.unit, { name, symbol, formula, source: SDP }, size, terms.given);
   const inside = tipOf(flanks) < baseOf(flanks) - CLEARANCE_OF_TIP;
   return {
-    figures: {
-      insideDiameter: length(
-        'Inside diameter, over the tips',
-        'Di',
-        `${D} − 2 × ${terms.of(`(${terms.A}${terms.minusX})`)}`,
-        tipOf(flanks),
-      ),
-      pitchDiameter: length('Pitch diameter', 'D', D, pitchOf(flanks)),
-      rootDiameter: length('Root diameter', 'Dr', `${D} + 2 × ${terms.of(`(${terms.B}${terms.plusX})`)}${terms.plusE}`, rootOf(flanks)),
-      baseDiameter: length('Base diameter', 'Db', `${D} × cos(at)`, baseOf(flanks)),
-      thickness: length(
-        'Tooth at the pitch circle, square to the teeth',
-        'sn',
-        `${terms.square('π ÷ 2')}${shifted}`,
-        normalThickness(flanks),
-      ),
-      space: length(
-        'Space at the pitch circle, square to the teeth',
-        'en',
-        `${terms.square('π ÷ 2')}${widened}`,
-        Math.PI * flanks.mn - normalThickness(flanks),
-      ),
-    },
-    cautions: inside
-      ? [
-          {
-            name: 'Tips inside the base circle',
-            says: 'The tips stand where the ring has no involute: bore them to the base circle, or shift outward.',
-            weight: 'beware',
-            about: 'insideDiameter',
-          },
-        ]
-      : [],
+    figures: { ...diameters(flanks, terms, length), ...toothAndSpace(flanks, terms, length) },
+    cautions: inside ? [NO_INVOLUTE] : [],
   };
 }
 

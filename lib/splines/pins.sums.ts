@@ -116,53 +116,59 @@ type SideFigures = {
   readonly touches: number;
 };
 
-function sideFigures(side: Side): SideFigures {
-  const { part, unit, spline, t, k } = side;
+/** A side with its angle at the middle of a pin, its sizes in its unit, and what the figures are worked from. */
+type Pinned = {
+  readonly side: Side;
+  readonly p: number;
+  readonly pins: { readonly N: number; readonly a: number; readonly D: number; readonly k: number };
+  readonly givens: readonly Given[];
+};
+
+function pinned(side: Side): Pinned {
+  const { N, a, m } = side.spline;
   const p = pinAngle(side);
-  const { N, a, m } = spline;
-  const D = N * m;
-  const size = inUnit(k, unit);
-  const pins = { N, a, D, k: size };
+  return { side, p, pins: { N, a, D: N * m, k: inUnit(side.k, side.unit) }, givens: pinGivens(side, p) };
+}
+
+function pinFigure({ part, unit, k, by }: Side): Figure {
+  const [name, symbol] = part === 'shaft' ? ['Pin over the shaft', 'k'] : ['Pin in the hub', 'j'];
+  return splineFigure(unit, { name, symbol, formula: '', source: by ?? 'typed' }, { length: k });
+}
+
+function acrossFigure({ side: { part, unit, t }, p, pins, givens }: Pinned): Figure {
+  const [shaft, even, size] = [part === 'shaft', pins.N % 2 === 0, inUnit(t, unit)];
+  const said = {
+    name: shaft ? 'Over two pins' : 'Between two pins',
+    symbol: 'M',
+    formula: `D × cos(a) ÷ cos(p)${even ? '' : ' × cos(90° ÷ N)'} ${shaft ? '+' : '−'} k`,
+    source: shaft ? OVER : BETWEEN,
+    note: angleNote(part, p),
+  };
+  const reading = shaft ? overPins({ ...pins, t: size }) : betweenPins({ ...pins, s: size });
+  return splineLength(unit, said, reading, even ? givens : [...givens, countGiven('N', 'teeth', pins.N)]);
+}
+
+function contactFigure({ side: { part, unit }, givens }: Pinned, touches: number): Figure {
   const shaft = part === 'shaft';
-  const reading = shaft ? overPins({ ...pins, t: inUnit(t, unit) }) : betweenPins({ ...pins, s: inUnit(t, unit) });
-  const givens = pinGivens(side, p);
-  const odd = N % 2 === 0 ? '' : ' × cos(90° ÷ N)';
+  const said = {
+    name: shaft ? 'Pins touch the shaft’s flanks at' : 'Pins touch the hub’s flanks at',
+    symbol: 'C',
+    formula: `√((D × cos(a))^2 + (D × cos(a) × tan(p) ${shaft ? '−' : '+'} k)^2)`,
+    source: 'derived: along the line that is tangent to the base circle',
+  };
+  return splineLength(unit, said, touches, givens);
+}
+
+function sideFigures(side: Side): SideFigures {
+  const own = pinned(side);
+  const { pins, p } = own;
+  const touches = pinContact(side.part, pins, p);
   return {
-    pin: splineFigure(
-      unit,
-      {
-        name: shaft ? 'Pin over the shaft' : 'Pin in the hub',
-        symbol: shaft ? 'k' : 'j',
-        formula: '',
-        source: side.by ?? 'typed',
-      },
-      { length: k },
-    ),
-    across: splineLength(
-      unit,
-      {
-        name: shaft ? 'Over two pins' : 'Between two pins',
-        symbol: 'M',
-        formula: `D × cos(a) ÷ cos(p)${odd} ${shaft ? '+' : '−'} k`,
-        source: shaft ? OVER : BETWEEN,
-        note: angleNote(part, p),
-      },
-      reading,
-      N % 2 === 0 ? givens : [...givens, countGiven('N', 'teeth', N)],
-    ),
-    contact: splineLength(
-      unit,
-      {
-        name: shaft ? 'Pins touch the shaft’s flanks at' : 'Pins touch the hub’s flanks at',
-        symbol: 'C',
-        formula: `√((D × cos(a))^2 + (D × cos(a) × tan(p) ${shaft ? '−' : '+'} k)^2)`,
-        source: 'derived: along the line that is tangent to the base circle',
-      },
-      pinContact(part, pins, p),
-      givens,
-    ),
-    middle: (D * Math.cos(a)) / Math.cos(p),
-    touches: pinContact(part, pins, p),
+    pin: pinFigure(side),
+    across: acrossFigure(own),
+    contact: contactFigure(own, touches),
+    middle: (pins.D * Math.cos(pins.a)) / Math.cos(p),
+    touches,
   };
 }
 

@@ -71,23 +71,79 @@ function zeroWords(dial: Dial, lash?: Length | null): string {
   return `The dial ${reads}. Touch the work going in, set the dial to 0 there, and count up going in; overshot: ${lashWords(lash, dial)} and in again.`;
 }
 
-function leftFigure(asked: DialAsked, line: number): Figure {
-  const { dial, move, counted } = asked;
-  const left = nanometres(move - line * perDivision(dial, counted));
+/** A move on the dial: n divisions from zero, and the line at or below. */
+type Placed = DialAsked & { readonly n: number; readonly line: number };
+
+function placed(asked: DialAsked): Placed {
+  const n = divisionsFor(asked);
+  return { ...asked, n, line: lineBelow(n) };
+}
+
+const isBetween = ({ n, line }: Placed): boolean => n !== line;
+/** What the line leaves, counted as the move is. */
+const leftAt = ({ move, line, dial, counted }: Placed): Length => nanometres(move - line * perDivision(dial, counted));
+
+const wantedGiven = ({ move, counted, dial, from }: DialAsked): Given =>
+  givenLength('T', `wanted ${wordsOf(counted)}`, move, dial.unit, from ?? 'worked out');
+const divisionGiven = ({ dial }: DialAsked): Given => givenLength('d', 'one division', dial.division, dial.unit, 'typed');
+const turnGiven = ({ dial }: DialAsked): Given => ({
+  symbol: 'q',
+  name: 'divisions a turn',
+  value: { count: dial.perTurn },
+  from: 'typed',
+});
+
+const divisionsFigure = (at: Placed): Figure => ({
+  unit: at.dial.unit,
+  source,
+  name: 'Divisions from zero',
+  symbol: 'n',
+  value: { number: at.n, unit: 'divisions', places: 2 },
+  formula: `T${factorOf(at.counted, at.dial.reads)} ÷ d`,
+  given: [wantedGiven(at), divisionGiven(at)],
+});
+
+const moveFigure = (at: Placed): Figure => ({
+  unit: at.dial.unit,
+  source,
+  name: 'Dial from zero',
+  symbol: 'm',
+  value: { dial: readable(at.n, at.dial.perTurn) },
+  formula: `T${factorOf(at.counted, at.dial.reads)} ÷ d ÷ q`,
+  given: [wantedGiven(at), divisionGiven(at), turnGiven(at)],
+  note: `${printShort(at.n, 1)} divisions at ${at.dial.perTurn} a turn. ${zeroWords(at.dial, at.lash ?? at.dial.lash)}`,
+});
+
+const lineFigure = (at: Placed): Figure => ({
+  unit: at.dial.unit,
+  source,
+  name: 'Nearest lower line',
+  symbol: 'mk',
+  value: { dial: dialMoveOf(at.line, at.dial.perTurn) },
+  formula: '',
+  given: [],
+  ...(isBetween(at) ? { error: { length: leftAt(at) } } : {}),
+  note: isBetween(at) ? 'Between two lines: the lower one leaves metal.' : 'On a line.',
+});
+
+function leftFigure(at: Placed): Figure {
+  const { dial, counted, line } = at;
   const factor = counted === dial.reads ? '' : dial.reads === 'travel' ? '2 × ' : '0.5 × ';
   return {
     name: counted === 'diameter' ? 'Metal left on the diameter at that line' : 'Travel left at that line',
     symbol: 'x',
-    value: { length: left },
+    value: { length: leftAt(at) },
     unit: dial.unit,
     formula: `T − ${factor}k × d`,
     source,
-    given: [
-      givenLength('T', `wanted ${wordsOf(counted)}`, move, dial.unit, asked.from ?? 'worked out'),
-      { symbol: 'k', name: 'lines from zero', value: { count: line }, from: 'worked out' },
-      givenLength('d', 'one division', dial.division, dial.unit, 'typed'),
-    ],
+    given: [wantedGiven(at), { symbol: 'k', name: 'lines from zero', value: { count: line }, from: 'worked out' }, divisionGiven(at)],
   };
+}
+
+function saysOf(at: Placed): string {
+  if (!isBetween(at)) return 'On a line.';
+  const { unit } = at.dial;
+  return `Between two lines; the lower one leaves ${printLength(leftAt(at), { unit, places: unit === 'in' ? 4 : 3 })} ${unit} ${wordsOf(at.counted)}.`;
 }
 
 /**
@@ -96,50 +152,12 @@ function leftFigure(asked: DialAsked, line: number): Figure {
  */
 export function dialMove(asked: DialAsked): Answer<DialKey> {
   checked(asked);
-  const { dial, move, counted } = asked;
-  const n = divisionsFor(asked);
-  const line = lineBelow(n);
-  const between = n !== line;
-  const given: Given[] = [
-    givenLength('T', `wanted ${wordsOf(counted)}`, move, dial.unit, asked.from ?? 'worked out'),
-    givenLength('d', 'one division', dial.division, dial.unit, 'typed'),
-  ];
-  const left = leftFigure(asked, line);
-  const base = { unit: dial.unit, source };
-  const figures = {
-    divisions: {
-      ...base,
-      name: 'Divisions from zero',
-      symbol: 'n',
-      value: { number: n, unit: 'divisions', places: 2 },
-      formula: `T${factorOf(counted, dial.reads)} ÷ d`,
-      given,
-    },
-    move: {
-      ...base,
-      name: 'Dial from zero',
-      symbol: 'm',
-      value: { dial: readable(n, dial.perTurn) },
-      formula: `T${factorOf(counted, dial.reads)} ÷ d ÷ q`,
-      given: [...given, { symbol: 'q', name: 'divisions a turn', value: { count: dial.perTurn }, from: 'typed' }],
-      note: `${printShort(n, 1)} divisions at ${dial.perTurn} a turn. ${zeroWords(dial, asked.lash ?? dial.lash)}`,
-    },
-    line: {
-      ...base,
-      name: 'Nearest lower line',
-      symbol: 'mk',
-      value: { dial: dialMoveOf(line, dial.perTurn) },
-      formula: '',
-      given: [],
-      ...(between ? { error: left.value } : {}),
-      note: between ? 'Between two lines: the lower one leaves metal.' : 'On a line.',
-    },
-    left,
-  } satisfies Record<DialKey, Figure>;
-  const says = between
-    ? `Between two lines; the lower one leaves ${printLength(nanometres(move - line * perDivision(dial, counted)), { unit: dial.unit, places: dial.unit === 'in' ? 4 : 3 })} ${dial.unit} ${wordsOf(counted)}.`
-    : 'On a line.';
-  return { figures, cautions: [], says };
+  const at = placed(asked);
+  return {
+    figures: { divisions: divisionsFigure(at), move: moveFigure(at), line: lineFigure(at), left: leftFigure(at) },
+    cautions: [],
+    says: saysOf(at),
+  };
 }
 
 /** The one figure of a move for a sheet: turns and divisions from zero. */

@@ -46,97 +46,120 @@ function worked(asked: CrossedAsked): Worked {
 
 const helixName = (b: number, hand: Hand): Hand => (b >= 0 ? hand : hand === 'right' ? 'left' : 'right');
 
-function side(work: Worked, at: Side): Record<string, Figure> {
-  const { asked, tooth, b1, b2 } = work;
-  const [N, b] = at === '1' ? [asked.teeth, b1] : [asked.mate, b2];
-  const whose = at === '1' ? 'First wheel' : 'Mate';
-  const [symbolN, symbolB] = [`N${at}`, `b${at}`];
-  const [pitch, A] = [pitchTerm(asked.pitch), addendumTerm(asked.system)];
-  const d = diameterByNormal(N, tooth.m, b);
-  const unit = tooth.unit;
-  const own: readonly Given[] = [countGiven(symbolN, at === '1' ? 'teeth' : "mate's teeth", N), angleGivenOf(symbolB, 'helix angle', b)];
-  const across = `${pitch.of(symbolN)} ÷ cos(${symbolB})`;
-  const straight = Math.abs(b) < 1e-9;
-  const lead = straight
-    ? told(unit, { name: `${whose}, lead`, symbol: `L${at}`, formula: '', source: NAVY }, { words: 'none: its teeth are straight' })
-    : told(
-        unit,
-        {
-          name: `${whose}, lead`,
-          symbol: `L${at}`,
-          formula: `π × ${across} ÷ abs(tan(${symbolB}))`,
-          source: NAVY,
-          note: `${helixName(b, asked.hand)}-hand`,
-        },
-        lengthOf(leadOf(d, b), unit),
-        [...own, pitch.given],
-      );
+/** One wheel of the pair with the words and terms that its figures are written in. d: its pitch diameter; across: its formula. */
+type Wheel = {
+  readonly work: Worked;
+  readonly at: Side;
+  readonly whose: string;
+  readonly N: number;
+  readonly b: number;
+  readonly d: number;
+  readonly pitch: ReturnType<typeof pitchTerm>;
+  readonly across: string;
+  /** Its count and its helix. */
+  readonly own: readonly Given[];
+};
+
+function wheelAt(work: Worked, at: Side): Wheel {
+  const { asked, tooth } = work;
+  const [N, b, whose, counts] =
+    at === '1' ? ([asked.teeth, work.b1, 'First wheel', 'teeth'] as const) : ([asked.mate, work.b2, 'Mate', "mate's teeth"] as const);
+  const pitch = pitchTerm(asked.pitch);
+  return {
+    ...{ work, at, whose, N, b, pitch },
+    d: diameterByNormal(N, tooth.m, b),
+    across: `${pitch.of(`N${at}`)} ÷ cos(b${at})`,
+    own: [countGiven(`N${at}`, counts, N), angleGivenOf(`b${at}`, 'helix angle', b)],
+  };
+}
+
+function diameters({ work: { asked, tooth }, at, whose, d, pitch, across, own }: Wheel): Record<string, Figure> {
+  const A = addendumTerm(asked.system);
+  const given = [...own, pitch.given];
   return {
     [`pitchDiameter${at}`]: told(
-      unit,
+      tooth.unit,
       { name: `${whose}, pitch diameter`, symbol: `d${at}`, formula: across, source: ELEMENTS },
-      lengthOf(d, unit),
-      [...own, pitch.given],
+      lengthOf(d, tooth.unit),
+      given,
     ),
     [`outside${at}`]: told(
-      unit,
+      tooth.unit,
       { name: `${whose}, outside diameter`, symbol: `do${at}`, formula: `${across} + 2 × ${pitch.of(A.text)}`, source: ELEMENTS },
-      lengthOf(d + 2 * tooth.A, unit),
-      [...own, pitch.given, ...A.given],
-    ),
-    [`lead${at}`]: lead,
-    [`virtual${at}`]: told(
-      unit,
-      { name: `${whose}, teeth for the cutter`, symbol: `Nv${at}`, formula: `${symbolN} ÷ cos(${symbolB})^3`, source: NAVY },
-      { number: virtualTeeth(N, b), unit: 'teeth', places: 2 },
-      own,
+      lengthOf(d + 2 * tooth.A, tooth.unit),
+      [...given, ...A.given],
     ),
   };
 }
 
-function pair(work: Worked): Pick<Record<CrossedKey, Figure>, 'centre' | 'mateHelix' | 'sliding'> {
-  const { asked, tooth, S, b1, b2 } = work;
-  const pitch = pitchTerm(asked.pitch);
-  const [d1, d2] = [diameterByNormal(asked.teeth, tooth.m, b1), diameterByNormal(asked.mate, tooth.m, b2)];
-  const [g1, g2] = [angleGivenOf('b1', 'helix angle', b1, 'typed'), angleGivenOf('b2', "mate's helix angle", b2)];
-  const shafts = angleGivenOf('S', 'angle between the shafts', S, 'typed');
-  return {
-    centre: told(
-      tooth.unit,
-      {
-        name: 'Centre distance',
-        symbol: 'C',
-        formula: `(${pitch.of('N1')} ÷ cos(b1) + ${pitch.of('N2')} ÷ cos(b2)) ÷ 2`,
-        source: ELEMENTS,
-      },
-      lengthOf((d1 + d2) / 2, tooth.unit),
-      [countGiven('N1', 'teeth', asked.teeth), countGiven('N2', "mate's teeth", asked.mate), pitch.given, g1, g2],
-    ),
-    mateHelix: told(
-      tooth.unit,
-      {
-        name: "Mate's helix angle",
-        symbol: 'b2',
-        formula: 'abs(S − b1)',
-        source: ELEMENTS,
-        note: `${helixName(b2, asked.hand)}-hand; the first wheel is ${asked.hand}-hand.`,
-      },
-      angleOf(Math.abs(b2)),
-      [shafts, g1],
-    ),
-    sliding: told(
-      tooth.unit,
-      {
-        name: 'Teeth slide, of the pitch line speed',
-        symbol: 'vs',
-        formula: 'sin(S) ÷ cos(b2)',
-        source: 'derived: both velocities in the pitch plane',
-      },
-      { number: slidingShare(S, b2), unit: '', places: 3 },
-      [shafts, g2],
-    ),
-  };
+function leadFigure({ work: { asked, tooth }, at, whose, b, d, pitch, across, own }: Wheel): Figure {
+  const [name, symbol] = [`${whose}, lead`, `L${at}`];
+  if (Math.abs(b) < 1e-9) return told(tooth.unit, { name, symbol, formula: '', source: NAVY }, { words: 'none: its teeth are straight' });
+  return told(
+    tooth.unit,
+    { name, symbol, formula: `π × ${across} ÷ abs(tan(b${at}))`, source: NAVY, note: `${helixName(b, asked.hand)}-hand` },
+    lengthOf(leadOf(d, b), tooth.unit),
+    [...own, pitch.given],
+  );
 }
+
+function virtualFigure({ work: { tooth }, at, whose, N, b, own }: Wheel): Figure {
+  const said = { name: `${whose}, teeth for the cutter`, symbol: `Nv${at}`, formula: `N${at} ÷ cos(b${at})^3`, source: NAVY };
+  return told(tooth.unit, said, { number: virtualTeeth(N, b), unit: 'teeth', places: 2 }, own);
+}
+
+function side(work: Worked, at: Side): Record<string, Figure> {
+  const wheel = wheelAt(work, at);
+  return { ...diameters(wheel), [`lead${at}`]: leadFigure(wheel), [`virtual${at}`]: virtualFigure(wheel) };
+}
+
+const firstHelix = ({ b1 }: Worked): Given => angleGivenOf('b1', 'helix angle', b1, 'typed');
+const matesHelix = ({ b2 }: Worked): Given => angleGivenOf('b2', "mate's helix angle", b2);
+const shaftsGiven = ({ S }: Worked): Given => angleGivenOf('S', 'angle between the shafts', S, 'typed');
+
+function centreFigure(work: Worked): Figure {
+  const { asked, tooth, b1, b2 } = work;
+  const pitch = pitchTerm(asked.pitch);
+  const said = {
+    name: 'Centre distance',
+    symbol: 'C',
+    formula: `(${pitch.of('N1')} ÷ cos(b1) + ${pitch.of('N2')} ÷ cos(b2)) ÷ 2`,
+    source: ELEMENTS,
+  };
+  const [d1, d2] = [diameterByNormal(asked.teeth, tooth.m, b1), diameterByNormal(asked.mate, tooth.m, b2)];
+  const counts = [countGiven('N1', 'teeth', asked.teeth), countGiven('N2', "mate's teeth", asked.mate)];
+  return told(tooth.unit, said, lengthOf((d1 + d2) / 2, tooth.unit), [...counts, pitch.given, firstHelix(work), matesHelix(work)]);
+}
+
+function mateHelixFigure(work: Worked): Figure {
+  const { asked, tooth, b2 } = work;
+  const note = `${helixName(b2, asked.hand)}-hand; the first wheel is ${asked.hand}-hand.`;
+  return told(
+    tooth.unit,
+    { name: "Mate's helix angle", symbol: 'b2', formula: 'abs(S − b1)', source: ELEMENTS, note },
+    angleOf(Math.abs(b2)),
+    [shaftsGiven(work), firstHelix(work)],
+  );
+}
+
+const slidingFigure = (work: Worked): Figure =>
+  told(
+    work.tooth.unit,
+    {
+      name: 'Teeth slide, of the pitch line speed',
+      symbol: 'vs',
+      formula: 'sin(S) ÷ cos(b2)',
+      source: 'derived: both velocities in the pitch plane',
+    },
+    { number: slidingShare(work.S, work.b2), unit: '', places: 3 },
+    [shaftsGiven(work), matesHelix(work)],
+  );
+
+const pair = (work: Worked): Pick<Record<CrossedKey, Figure>, 'centre' | 'mateHelix' | 'sliding'> => ({
+  centre: centreFigure(work),
+  mateHelix: mateHelixFigure(work),
+  sliding: slidingFigure(work),
+});
 
 const CAUTIONS: readonly Caution[] = [
   {

@@ -1,19 +1,10 @@
-import type { Answer, Caution, Figure, Given, Value } from '../figure/figure.ts';
-import { givenLength } from '../figure/given-length.ts';
-import { angleGivenOf, angleOf, countGiven, lengthOf, numberGiven, sizedGiven, type Told, told } from '../figure/told.ts';
-import { addendumTerm, dedendumTerm, extraTerm, pitchTerm } from '../gears/givens.ts';
-import { toRadians } from '../values/angle.ts';
+import type { Answer, Caution, Figure, Given } from '../figure/figure.ts';
+import { angleGivenOf, angleOf, lengthOf, numberGiven, sizedGiven, told } from '../figure/told.ts';
+import { dedendumTerm, extraTerm, pitchTerm } from '../gears/givens.ts';
 import { checkedWormAndWheel, type Worked, type WormAsked } from './asked.ts';
-import {
-  bearingFace,
-  throatDiameter,
-  throatRadius,
-  wheelOverCorners,
-  wormCentre,
-  wormEfficiency,
-  wormHolds,
-  wormLength,
-} from './worm.formulas.ts';
+import { wheelAcross, wheelFigures } from './wheel-figures.ts';
+import { bearingFace, throatDiameter, wormEfficiency, wormHolds, wormLength } from './worm.formulas.ts';
+import { addendum, BOOK, leadAngleGiven, startsGiven, type Term, type Terms, wormGiven } from './worm-terms.ts';
 
 export type WormKey =
   | 'axialPitch'
@@ -33,17 +24,7 @@ export type WormKey =
   | 'ratio'
   | 'efficiency';
 
-const BOOK = 'Machine Elements in Mechanical Design, 4th ed., section 8-9';
 const JINDAL = 'U. C. Jindal, Machine Design, ex 28-4 and 28-5';
-
-type Of = (about: Told, value: Value, given?: readonly Given[]) => Figure;
-type Terms = Worked & { readonly of: Of; readonly length: (size: number) => Value };
-
-const wormGiven = ({ asked, tooth }: Worked): Given =>
-  givenLength('d', "worm's pitch diameter", asked.wormPitchDiameter, tooth.unit, 'typed');
-const startsGiven = ({ asked }: Worked): Given => countGiven('n', 'starts', asked.starts);
-const teethGiven = ({ asked }: Worked): Given => countGiven('N', "wheel's teeth", asked.teeth);
-const leadAngleGiven = ({ l }: Worked): Given => angleGivenOf('l', 'lead angle', l);
 
 /** Circular pitch as it stands in a formula: a typed one by its own symbol. */
 const axial = ({ asked }: Worked): string => (asked.pitch.kind === 'CP' ? 'p' : pitchTerm(asked.pitch).of('π'));
@@ -73,11 +54,6 @@ function thread(terms: Terms): Pick<Record<WormKey, Figure>, 'axialPitch' | 'lea
   };
 }
 
-type Term = { readonly text: string; readonly given: readonly Given[] };
-function addendum({ asked }: Worked): Term {
-  const [pitch, A] = [pitchTerm(asked.pitch), addendumTerm(asked.system)];
-  return { text: pitch.of(A.text), given: [pitch.given, ...A.given] };
-}
 function dedendum({ asked, tooth }: Worked): Term {
   const [pitch, B, e] = [pitchTerm(asked.pitch), dedendumTerm(asked.system), extraTerm(asked.system, tooth.unit)];
   return { text: pitch.of(B.text) + (e ? ` + ${e.text}` : ''), given: [pitch.given, ...B.given, ...(e?.given ?? [])] };
@@ -108,8 +84,8 @@ function worm(terms: Terms): Pick<Record<WormKey, Figure>, 'wormOutside' | 'worm
 
 /** How long the threads, how wide the face. */
 function lengths(terms: Terms): Pick<Record<WormKey, Figure>, 'wormLength' | 'wheelFace'> {
-  const { asked, d, tooth, of, length } = terms;
-  const D = asked.teeth * tooth.m;
+  const { d, tooth, of, length } = terms;
+  const D = wheelAcross(terms);
   const [Dt, outside] = [throatDiameter(D, tooth.A), d + 2 * tooth.A];
   const size = (symbol: string, name: string, x: number): Given => sizedGiven(symbol, name, x, tooth.unit);
   return {
@@ -134,51 +110,6 @@ function lengths(terms: Terms): Pick<Record<WormKey, Figure>, 'wormLength' | 'wh
       },
       length(bearingFace(outside, d)),
       [size('do', "worm's outside", outside), wormGiven(terms)],
-    ),
-  };
-}
-
-type WheelKeys = 'wheelPitchDiameter' | 'throatDiameter' | 'throatRadius' | 'overCorners' | 'centre' | 'ratio';
-function wheel(terms: Terms): Pick<Record<WormKey, Figure>, WheelKeys> {
-  const { asked, d, tooth, of, length } = terms;
-  const [D, A, pitch] = [asked.teeth * tooth.m, addendum(terms), pitchTerm(asked.pitch)];
-  const [Dt, rt] = [throatDiameter(D, tooth.A), throatRadius(d, tooth.A)];
-  const embrace: Given = { symbol: 'v', name: 'face hugs the worm over', value: { angle: asked.embrace }, from: 'typed' };
-  const [Dtg, rtg] = [sizedGiven('Dt', 'throat diameter', Dt, tooth.unit), sizedGiven('rt', 'throat radius', rt, tooth.unit)];
-  const corners = wheelOverCorners(Dt, rt, toRadians(asked.embrace));
-  const corner = 'derived: the corner lies on the throat circle, half that angle from the middle';
-  return {
-    throatDiameter: of({ name: 'Wheel, throat', symbol: 'Dt', formula: `${pitch.of('N')} + 2 × (${A.text})`, source: BOOK }, length(Dt), [
-      teethGiven(terms),
-      ...A.given,
-    ]),
-    overCorners: of(
-      { name: 'Wheel, over the corners', symbol: 'Dw', formula: 'Dt + 2 × rt × (1 − cos(v ÷ 2))', source: corner },
-      length(corners),
-      [Dtg, rtg, embrace],
-    ),
-    throatRadius: of({ name: 'Throat radius', symbol: 'rt', formula: `d ÷ 2 − (${A.text})`, source: BOOK }, length(rt), [
-      wormGiven(terms),
-      ...A.given,
-    ]),
-    wheelPitchDiameter: of({ name: 'Wheel, pitch diameter', symbol: 'D', formula: pitch.of('N'), source: BOOK }, length(D), [
-      teethGiven(terms),
-      pitch.given,
-    ]),
-    centre: of({ name: 'Centre distance', symbol: 'C', formula: `(d + ${pitch.of('N')}) ÷ 2`, source: BOOK }, length(wormCentre(d, D)), [
-      wormGiven(terms),
-      teethGiven(terms),
-      pitch.given,
-    ]),
-    ratio: of(
-      {
-        name: 'Turns of the worm for one of the wheel',
-        symbol: 'R',
-        formula: 'N ÷ n',
-        source: 'counted: one start passes one tooth in a turn',
-      },
-      { number: asked.teeth / asked.starts, unit: 'turns', places: asked.teeth % asked.starts === 0 ? 0 : 4 },
-      [teethGiven(terms), startsGiven(terms)],
     ),
   };
 }
@@ -225,5 +156,14 @@ export function wormAndWheel(asked: WormAsked): Answer<WormKey> {
     of: (about, value, given = []) => told(work.tooth.unit, about, value, given),
     length: (size) => lengthOf(size, work.tooth.unit),
   };
-  return { figures: { ...thread(terms), ...worm(terms), ...wheel(terms), ...lengths(terms), ...power(terms) }, cautions: cautions(work) };
+  return {
+    figures: {
+      ...thread(terms),
+      ...worm(terms),
+      ...wheelFigures(terms),
+      ...lengths(terms),
+      ...power(terms),
+    },
+    cautions: cautions(work),
+  };
 }

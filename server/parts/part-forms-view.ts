@@ -56,49 +56,51 @@ const promiseForm = (data: PartData, { id, way, fields, act, legend }: Asked): F
   back: null,
 });
 
-/** How a blank can be promised as things stand: a spare cut again, stock, or a ring on a hub. */
+const OPENS = 'Promise it and open the routing';
+
+/** The form, where there is anything to choose. */
+const unlessNone = (choices: readonly ChoiceView[], form: () => FormView): FormView[] => (choices.length === 0 ? [] : [form()]);
+
+const spareForm = (data: PartData, spares: readonly ChoiceView[]): FormView =>
+  promiseForm(data, {
+    id: 'promise-spare',
+    way: 're-cut a spare',
+    legend: 'Cut a spare again',
+    fields: [listField('promise-item', 'item', 'Spare', spares)],
+    act: OPENS,
+  });
+
+const stockForm = (data: PartData, stock: readonly ChoiceView[]): FormView =>
+  promiseForm(data, {
+    id: 'promise-stock',
+    way: 'make from stock',
+    legend: 'Make it from stock',
+    fields: [listField('promise-bar', 'item', 'Stock', stock)],
+    act: OPENS,
+  });
+
+const ringForm = (data: PartData, hubs: readonly ChoiceView[], rings: readonly ChoiceView[]): FormView =>
+  promiseForm(data, {
+    id: 'promise-ring',
+    way: 'ring and hub',
+    legend: 'A ring on a hub',
+    fields: [listField('promise-hub', 'item', 'Hub, from', hubs), listField('promise-ring-from', 'ring', 'Ring, from', rings)],
+    act: OPENS,
+  });
+
+const openStock = (offered: readonly WayOffered[]): ChoiceView[] =>
+  offered.flatMap((one) => (one.way === 'from stock' && one.open === 'yes' && one.stock ? [choice(one.stock.id, one.stock.name)] : []));
+
+/** How a blank can be promised as things stand: a spare cut again, stock, or, where no spare serves, a ring on a hub. */
 export function promiseForms(offered: readonly WayOffered[], data: PartData): FormView[] {
   const spares = recutSpares(offered).map(({ id, name }) => choice(id, name));
-  const stock = offered.flatMap((one) =>
-    one.way === 'from stock' && one.open === 'yes' && one.stock ? [choice(one.stock.id, one.stock.name)] : [],
-  );
+  const stock = openStock(offered);
   const hubs = hubSpares(offered).map(({ id, name }) => choice(id, name));
   const rings = data.stock.map(({ id, name }) => choice(id, name));
-  const act = 'Promise it and open the routing';
   return [
-    ...(spares.length === 0
-      ? []
-      : [
-          promiseForm(data, {
-            id: 'promise-spare',
-            way: 're-cut a spare',
-            legend: 'Cut a spare again',
-            fields: [listField('promise-item', 'item', 'Spare', spares)],
-            act,
-          }),
-        ]),
-    ...(stock.length === 0
-      ? []
-      : [
-          promiseForm(data, {
-            id: 'promise-stock',
-            way: 'make from stock',
-            legend: 'Make it from stock',
-            fields: [listField('promise-bar', 'item', 'Stock', stock)],
-            act,
-          }),
-        ]),
-    ...(spares.length > 0 || hubs.length === 0 || rings.length === 0
-      ? []
-      : [
-          promiseForm(data, {
-            id: 'promise-ring',
-            way: 'ring and hub',
-            legend: 'A ring on a hub',
-            fields: [listField('promise-hub', 'item', 'Hub, from', hubs), listField('promise-ring-from', 'ring', 'Ring, from', rings)],
-            act,
-          }),
-        ]),
+    ...unlessNone(spares, () => spareForm(data, spares)),
+    ...unlessNone(stock, () => stockForm(data, stock)),
+    ...(spares.length > 0 || rings.length === 0 ? [] : unlessNone(hubs, () => ringForm(data, hubs, rings))),
   ];
 }
 
