@@ -92,20 +92,21 @@ export function trainFigures(best: Ranked, { d, L, hand, face, machine }: LeadJo
 
 const swingWords = (hand: Hand): string => `Stand before the machine and push the table with the ${hand} hand. A scratch line proves it.`;
 
-export function handCautions({ hand }: Pick<LeadJob, 'hand'>): Caution[] {
-  return [
-    {
-      name: 'Hand',
-      says: `${hand === 'right' ? 'Right' : 'Left'}-hand: teeth lean to the ${hand} with the axis upright. Whether an idler more is wanted is a fact of the head: scratch a line along the blank before cutting.`,
-      weight: 'beware',
-      about: 'swing',
-    },
-    {
-      name: 'Dividing',
-      says: 'The wheels turn the plate: plate stop out, index on the plate, spindle clamp off. No differential together with a helix.',
-      weight: 'note',
-    },
-  ];
+/** With the worm in; direct from the spindle the plate stands idle, and driveCautions says how to divide. */
+const PLATE_TURNS: Caution = {
+  name: 'Dividing',
+  says: 'The wheels turn the plate: plate stop out, index on the plate, spindle clamp off. No differential together with a helix.',
+  weight: 'note',
+};
+
+export function handCautions({ hand, machine }: Pick<LeadJob, 'hand' | 'machine'>): Caution[] {
+  const lean: Caution = {
+    name: 'Hand',
+    says: `${hand === 'right' ? 'Right' : 'Left'}-hand: teeth lean to the ${hand} with the axis upright. Whether an idler more is wanted is a fact of the head: scratch a line along the blank before cutting.`,
+    weight: 'beware',
+    about: 'swing',
+  };
+  return machine.drive === 'direct' ? [lean] : [lean, PLATE_TURNS];
 }
 
 export function driveCautions({ machine, wheels, d, L }: LeadJob): Caution[] {

@@ -122,6 +122,8 @@ describe('helicalAnswer', () => {
     expect(lead([1, 1], 'worm')).toContain('Short lead');
     expect(lead([1, 2], 'worm')).toContain('Out of reach');
     expect(lead([1, 4], 'direct')).toContain('Worm out');
+    expect(lead([1, 4], 'direct')).not.toContain('Dividing');
+    expect(lead([12, 1], 'worm')).toContain('Dividing');
     expect(lead([12, 1], 'worm')).not.toContain('Short lead');
   });
 });
