@@ -1,8 +1,8 @@
 import { DomainError } from '../figure/domain-error.ts';
 import type { Answer, AnswerTable, Caution, Figure } from '../figure/figure.ts';
-import { trainWords } from '../trains/change-gears.sums.ts';
 import { greatestBelow } from '../trains/greatest-below.ts';
 import type { Train } from '../trains/nearest.ts';
+import { trainWords } from '../trains/train-words.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { printNumber } from '../values/print.ts';
 import { type Ratio, toNumber } from '../values/ratio.ts';

@@ -1,11 +1,13 @@
-import type { Answer, AnswerTable, Caution, Figure, Given, Value } from '../figure/figure.ts';
-import { inches, inUnit, type Length, type LengthUnit, millimetres } from '../values/length.ts';
+import type { Answer, Caution, Figure, Given, Value } from '../figure/figure.ts';
+import { inUnit, type Length, type LengthUnit } from '../values/length.ts';
 import { printNumber, printShort } from '../values/print.ts';
 import { type Ratio, toNumber } from '../values/ratio.ts';
-import { arrangementsOf, type PlaceAsked, place, shaftsOf } from './arrangements.ts';
+import { arrangementsOf } from './arrangements.ts';
 import { type BestAsked, bestTrains, type Ranked } from './best-trains.ts';
+import { arrangementsTable, rowsTable, studsTable } from './change-gears.tables.ts';
+import { countedFrom } from './counted.ts';
 import { nearerWith, type WithMissing } from './nearer-with.ts';
-import type { Train } from './nearest.ts';
+import { millionths, reachWords, stands, trainWords, waitsWords } from './train-words.ts';
 import { inchesOf, trainFor, type Wanted } from './wanted.ts';
 
 const RULE =
@@ -26,17 +28,6 @@ export type ChangeGearsAsked = Omit<BestAsked, 'target'> & {
 };
 
 const one = (symbol: string, name: string, value: Value, from: Given['from'] = 'typed'): Given => ({ symbol, name, value, from });
-
-/** 40 × 30 ÷ 60 × 75, drivers first. */
-export const trainWords = ({ drivers, driven }: Train): string => `${drivers.join(' × ')} ÷ ${driven.join(' × ')}`;
-
-/** What a missing wheel would make of it, in a sentence with a blank before it; '' where none makes it better. */
-export function waitsWords([first]: readonly WithMissing[], drift?: (ratio: Ratio) => string): string {
-  if (!first) return '';
-  const words = `with the ${first.teeth} that is missing: ${trainWords(first.train)}`;
-  if (first.exact) return ` Exact ${words}; the job can wait for it.`;
-  return ` Nearer ${words}${drift ? `, ${drift(first.ratio)}` : ''}.`;
-}
 
 /** The trains to choose from; the first is the best. */
 export const changeGears = (asked: ChangeGearsAsked): Ranked[] => bestTrains({ ...asked, target: trainFor(asked.wanted, asked.screw) });
@@ -67,7 +58,7 @@ export function changeGearsAnswer(asked: ChangeGearsAsked, rows: readonly Ranked
     cautions: [GUARD, ...(best.near.exact ? [] : [notExact(best, rows, asked)])],
     says: saysOf(rows, asked),
     tables: [
-      rowsTable(rows, asked),
+      rowsTable(rows, asked.over),
       ...studsTable(best, asked.unit),
       ...(asked.quadrant ? [arrangementsTable(best.train, { ...asked.quadrant, drawer: asked.wheels })] : []),
     ],
@@ -116,8 +107,6 @@ export const wheelsFigure = (best: Ranked): Figure => ({
   given: [],
 });
 
-/** So that all arrangements with their idlers stay within one request: shared out evenly among them. */
-const MOST_TRIES = 300;
 const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F'] as const;
 
 function trainFigure({ train, near }: Ranked): Figure {
@@ -177,19 +166,8 @@ function errorFigure({ near }: Ranked, asked: ChangeGearsAsked): Figure {
   };
 }
 
-const changesFigure = ({ changes }: Ranked): Figure => ({
-  name: 'Wheels to put on',
-  symbol: 'n',
-  value: { count: changes },
-  unit: 'in',
-  formula: '',
-  source: 'derived: counted against what is on the machine',
-  given: [],
-});
-
-/** Parts in a million, with its sign. */
-export const millionths = (error: number): string =>
-  `${error > 0 ? '+' : ''}${printNumber(error * 1e6, Math.abs(error) < 1e-4 ? 2 : 0)} in a million`;
+const counted = countedFrom('derived: counted against what is on the machine');
+const changesFigure = ({ changes }: Ranked): Figure => counted('Wheels to put on', 'n', changes);
 
 const notExact = ({ near }: Ranked, [nearest]: readonly Ranked[], { over, unit }: ChangeGearsAsked): Caution => ({
   name: 'Not exact',
@@ -201,7 +179,6 @@ const notExact = ({ near }: Ranked, [nearest]: readonly Ranked[], { over, unit }
 /** The train to put on: the best that stands on the quadrant; where none does, or none was measured, the best. */
 export const toSet = (rows: readonly Ranked[]): Ranked | undefined => rows.find(stands) ?? rows[0];
 
-const stands = ({ placed }: Ranked): boolean => placed !== null && 'shafts' in placed;
 const nearWords = ({ train, near }: Ranked): string => `${trainWords(train)}, ${near.exact ? 'exact' : millionths(near.error)}`;
 
 /** The missing wheels that would bring the train nearer than the best of today. */
@@ -218,61 +195,4 @@ function saysOf(rows: readonly Ranked[], asked: ChangeGearsAsked): string {
   const other = rows.find(stands);
   const instead = other ? `The nearest that stands: ${nearWords(other)}.` : 'Nor does any other below.';
   return `${found} It does not stand on the quadrant: ${reachWords(nearest)} ${instead}`;
-}
-
-const reachWords = (row: Ranked): string => (row.placed === null ? 'not measured' : 'shafts' in row.placed ? 'fits' : row.placed.why);
-
-const rowsTable = (rows: readonly Ranked[], { over }: ChangeGearsAsked): AnswerTable => ({
-  title: 'Trains, best first: error, then wheels to change, then reach',
-  unit: 'in',
-  heads: ['drivers', 'driven', 'error', `over ${printShort(inUnit(over, 'in'))} in`, 'to put on', 'quadrant'],
-  rows: rows.map((row) => [
-    row.train.drivers.join(' × '),
-    row.train.driven.join(' × '),
-    row.near.exact ? 'exact' : millionths(row.near.error),
-    { length: inches(row.near.error * inUnit(over, 'in')) },
-    { count: row.changes },
-    reachWords(row),
-  ]),
-});
-
-/** What to clamp by: the stud in which slot, how far from the pivot, and how far the quadrant is swung. */
-function studsTable({ placed }: Ranked, unit: LengthUnit): AnswerTable[] {
-  if (placed === null || 'why' in placed || placed.reach.slots.length === 0) return [];
-  const { shafts, reach } = placed;
-  const swung = `${reach.swingDegrees > 0 ? '+' : ''}${printNumber(reach.swingDegrees, 1)}°`;
-  return [
-    {
-      title: `Where the studs stand, the first slot swung ${swung} from the line of the shafts`,
-      unit,
-      heads: ['stud', 'wheels', 'slot', 'from the pivot'],
-      rows: shafts
-        .slice(1, -1)
-        .map(({ name, driven, driver, idler }, n) => [
-          name,
-          idler ? `${driver}, idler` : `${driven} driven, ${driver} drives`,
-          { count: (reach.slots[n] as number) + 1 },
-          { length: millimetres(reach.radii[n] as number) },
-        ]),
-    },
-  ];
-}
-
-function arrangementsTable(train: Train, asked: PlaceAsked): AnswerTable {
-  const all = arrangementsOf(train);
-  return {
-    title: 'All arrangements of the train above',
-    unit: 'in',
-    heads: ['from the source on', 'stands', 'idlers'],
-    rows: all.map((arrangement) => {
-      const found = place(arrangement, { ...asked, tries: { left: MOST_TRIES / all.length } });
-      const shafts = 'shafts' in found ? found.shafts : shaftsOf(arrangement, [], asked.ends);
-      const idlers = shafts.flatMap(({ idler, driver }) => (idler ? [driver] : []));
-      return [
-        arrangement.pairs.map(([driver, driven]) => `${driver} to ${driven}`).join(', '),
-        'why' in found ? found.why : 'fits',
-        idlers.join(', ') || 'none',
-      ];
-    }),
-  };
 }

@@ -1,12 +1,13 @@
-import type { Answer, AnswerTable, Figure } from '../figure/figure.ts';
+import type { Answer, AnswerTable } from '../figure/figure.ts';
 import { printNumber } from '../values/print.ts';
 import type { Ratio } from '../values/ratio.ts';
-import { millionths, trainWords } from './change-gears.sums.ts';
 import { type ChartLine, chartOf, USUAL_NEAR } from './chart.ts';
+import { countedFrom } from './counted.ts';
 import { type Made, type MakingOrder, makingOrder } from './making-order.ts';
+import { millionths, trainWords } from './train-words.ts';
 import type { Wanted } from './wanted.ts';
 
-const SEARCHED = 'derived: for each line the nearest train of two or four wheels, by sorted products of its two sides';
+const counted = countedFrom('derived: for each line the nearest train of two or four wheels, by sorted products of its two sides');
 
 export type ChartAsked = {
   readonly list: readonly Wanted[];
@@ -16,16 +17,6 @@ export type ChartAsked = {
   readonly missing: readonly number[];
   readonly near?: number;
 };
-
-const counted = (name: string, symbol: string, count: number): Figure => ({
-  name,
-  symbol,
-  value: { count },
-  unit: 'in',
-  formula: '',
-  source: SEARCHED,
-  given: [],
-});
 
 const chartTable = (lines: readonly ChartLine[]): AnswerTable => ({
   title: 'The list with today’s drawer',

@@ -1,13 +1,14 @@
-import type { Answer, AnswerTable, Figure } from '../figure/figure.ts';
+import type { Answer, AnswerTable } from '../figure/figure.ts';
 import { printNumber } from '../values/print.ts';
 import type { Ratio } from '../values/ratio.ts';
-import { millionths, trainWords } from './change-gears.sums.ts';
 import { checkChart, nearestIn, onceEach, USUAL_NEAR } from './chart.ts';
+import { countedFrom } from './counted.ts';
 import type { Train } from './nearest.ts';
+import { millionths, trainWords } from './train-words.ts';
 import { TRANSPOSING } from './transposing.data.ts';
 import type { Wanted } from './wanted.ts';
 
-const SEARCHED = 'derived: the nearest train of two or four wheels, by sorted products of its two sides';
+const counted = countedFrom('derived: the nearest train of two or four wheels, by sorted products of its two sides');
 
 export type TransposingAsked = { readonly list: readonly Wanted[]; readonly screw: Ratio; readonly drawer: readonly number[] };
 /** errors: null where the wheels give no train at all. */
@@ -30,16 +31,6 @@ const worstIn = ({ errors }: Tried): number | null =>
   errors.reduce((worst, error) => (worst === null || error === null ? null : Math.abs(error) > Math.abs(worst) ? error : worst), 0);
 const sizeOf = (error: number | null): number => Math.abs(error ?? Number.MAX_VALUE);
 
-const figure = (name: string, symbol: string, count: number): Figure => ({
-  name,
-  symbol,
-  value: { count },
-  unit: 'in',
-  formula: '',
-  source: SEARCHED,
-  given: [],
-});
-
 /**
  * Threads of the other system on a lead screw: what the drawer gives today, and what each transposing wheel or pair would add.
  * Errors as in nearestTrains. Example: 8 TPI screw, wheels by fives: 1 mm is exact with a 127 and 125 in a million long with a 63.
@@ -50,7 +41,7 @@ export function transposingAnswer(asked: TransposingAsked): Answer<'exact' | 'ne
   const more = TRANSPOSING.map(({ wheels }) => tried(wheels.join(' and '), withAdded(asked.drawer, wheels), asked));
   const [best] = [...more].sort((a, b) => exactIn(b) - exactIn(a) || nearIn(b) - nearIn(a) || sizeOf(worstIn(a)) - sizeOf(worstIn(b)));
   return {
-    figures: { exact: figure('Exact today', 'E', exactIn(today)), near: figure('Exact or near today', 'N', nearIn(today)) },
+    figures: { exact: counted('Exact today', 'E', exactIn(today)), near: counted('Exact or near today', 'N', nearIn(today)) },
     cautions: [],
     says: saysOf(today, best, asked),
     tables: [summaryTable([today, ...more]), pitchTable(asked, today, more)],

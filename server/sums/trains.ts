@@ -5,19 +5,13 @@ import { wheelsOnShafts } from '../../lib/drawing/train-layout.ts';
 import { approximationsAnswer } from '../../lib/trains/approximations.sums.ts';
 import { arrangementsOf, shaftsOf } from '../../lib/trains/arrangements.ts';
 import type { Ranked } from '../../lib/trains/best-trains.ts';
-import {
-  type ChangeGearsAsked,
-  changeGears,
-  changeGearsAnswer,
-  nearerThread,
-  toSet,
-  trainWords,
-} from '../../lib/trains/change-gears.sums.ts';
+import { type ChangeGearsAsked, changeGears, changeGearsAnswer, nearerThread, toSet } from '../../lib/trains/change-gears.sums.ts';
 import { chartAnswer } from '../../lib/trains/chart.sums.ts';
 import { waitsFor } from '../../lib/trains/nearer-with.ts';
 import type { Quadrant } from '../../lib/trains/quadrant.ts';
 import { slotLines } from '../../lib/trains/slot-lines.ts';
 import { type Target, targetOf } from '../../lib/trains/target.ts';
+import { trainWords } from '../../lib/trains/train-words.ts';
 import { transposingAnswer } from '../../lib/trains/transposing.sums.ts';
 import { toMm } from '../../lib/values/length.ts';
 import { exactNumber, quoted, type Read, read, unread } from '../../lib/values/read.ts';
