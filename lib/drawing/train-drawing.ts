@@ -22,8 +22,10 @@ const pitchRadius = (teeth: number, moduleMm: number): number => (teeth * module
 const outsideRadius = (teeth: number, moduleMm: number): number => ((teeth + 2) * moduleMm) / 2;
 
 const collarOf = ({ moduleMm, collarMm = moduleMm * 5 }: TrainShown): number => collarMm;
-/** How far above the middle of a shaft its name ends. */
-const aboveName = (shown: TrainShown, { label }: Letters): number => collarOf(shown) / 2 + label * 1.7;
+/** Half of what an arrow spans, in radians. */
+const HALF_ARROW = 0.5;
+/** How far above the middle of a shaft an arrow is clear of its name: at its ends, which hang lowest, by half a letter. */
+const aboveName = (shown: TrainShown, { label }: Letters): number => (collarOf(shown) / 2 + label * 1.9) / Math.cos(HALF_ARROW);
 
 const shaftsOf = (wheels: readonly DrawnWheel[]): DrawnWheel[][] => {
   const names = [...new Set(wheels.map(({ shaft }) => shaft))];
@@ -40,15 +42,20 @@ function placeWords(wheel: DrawnWheel, onShaft: readonly DrawnWheel[]): string {
   return wheel.plane === Math.max(...onShaft.map(({ plane }) => plane)) ? ' front' : ' behind';
 }
 
+/** An arrow stands within its wheel where there is room over the name, else outside it: never along the rim. */
+function arrowRadius(teeth: number, shown: TrainShown, letters: Letters): number {
+  const [within, clear] = [pitchRadius(teeth, shown.moduleMm) - letters.label * 0.9, aboveName(shown, letters)];
+  return within >= clear ? within : Math.max(clear, outsideRadius(teeth, shown.moduleMm) + letters.label * 0.6);
+}
+
 /** Bent arrow over the top of the widest wheel of a shaft, the way it turns. */
 function arrowMarks(onShaft: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Mark[] {
   const [first] = onShaft;
   if (!first) return [];
-  const widest = Math.max(...onShaft.map(({ teeth }) => pitchRadius(teeth, shown.moduleMm)));
-  const radius = Math.max(widest - letters.label * 0.9, aboveName(shown, letters));
+  const radius = arrowRadius(Math.max(...onShaft.map(({ teeth }) => teeth)), shown, letters);
   const way = first.clockwise ? -1 : 1;
   const on = (angle: number, r: number): Point => [first.x + r * Math.cos(angle), first.y + r * Math.sin(angle)];
-  const [begin, end] = [Math.PI / 2 - way * 0.5, Math.PI / 2 + way * 0.5];
+  const [begin, end] = [Math.PI / 2 - way * HALF_ARROW, Math.PI / 2 + way * HALF_ARROW];
   const bend = Array.from({ length: 13 }, (_, n): Point => on(begin + ((end - begin) * n) / 12, radius));
   const head = letters.label * 0.55;
   const back = end - (way * head * 1.6) / Math.max(radius, head);
@@ -123,9 +130,9 @@ type Edges = { readonly low: Point; readonly high: Point };
 /** What the wheels and slots take up, with room for the words of narrow shafts. */
 function edgesOf(wheels: readonly DrawnWheel[], shown: TrainShown, letters: Letters): Edges {
   const { moduleMm, slots = [] } = shown;
-  const [up, down] = [aboveName(shown, letters) + letters.label * 0.4, collarOf(shown) / 2 + letters.label * 1.5];
+  const down = collarOf(shown) / 2 + letters.label * 1.5;
   const boxes = wheels.map(({ teeth, x, y, shaft }) => {
-    const r = outsideRadius(teeth, moduleMm);
+    const [r, up] = [outsideRadius(teeth, moduleMm), arrowRadius(teeth, shown, letters) + letters.label * 0.4];
     const wide = Math.max(r, widthOfText(shaft, letters.label) / 2, widthOfText('000 + 000', letters.label) / 2);
     return { low: [x - wide, y - Math.max(r, down)] as const, high: [x + wide, y + Math.max(r, up)] as const };
   });

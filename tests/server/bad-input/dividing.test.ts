@@ -27,7 +27,7 @@ describe.each(['plain-indexing', 'dividing-ways', 'index-table', 'block-indexing
   it.each(['0', '1', '1000000', '-3'])('%s divisions: refused with the limit', async (divisions) => {
     const answer = await askSum(shop, sum, { divisions });
     expect(answer.status).toBe(422);
-    expect(answer.problems).toMatch(new RegExp(`^“${divisions}” is outside what divisions may be: from 2 to [15]0*(?:,?000)\\.$`));
+    expect(answer.problems).toMatch(new RegExp(`^“${divisions}” is outside what divisions may be: from 2 to [15](?:0|,(?=000))+\\.$`));
     expect(answer.cpuMs).toBeLessThan(1000);
   });
   it.each(['seventy', '7½x', '1e3', '٧'])('%s divisions: text in a number field', async (divisions) => {
