@@ -92,6 +92,11 @@ export function helicalMilling(gear: Leaning, { heads }: Pick<ShopNow, 'heads'>)
       SAID,
     );
     const shown = face === null ? faceless(answer) : answer;
-    return { ...shown, cautions: [...lacking(gear, head.gears.length, head.name), ...shown.cautions] };
+    const which = answer.figures['swing']?.note ?? '';
+    return {
+      ...shown,
+      says: `${answer.says ?? ''} ${which}`.trim(),
+      cautions: [...lacking(gear, head.gears.length, head.name), ...shown.cautions],
+    };
   });
 }

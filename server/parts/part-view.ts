@@ -184,9 +184,10 @@ function toBeMade({ data, trusted, bar: { typed, problems } }: PartShown, gear: 
   const spares = data.spares.map(({ spare }) => spare);
   return {
     promise: trusted && !gear.helix ? promiseForms(offered, data) : [],
-    together: data.set
-      ? { says: `All that is missing from ${data.set.name} is chosen for together there`, href: `${to.set(data.set.id)}#blanks` }
-      : null,
+    together:
+      data.set && !gear.helix
+        ? { says: `All that is missing from ${data.set.name} is chosen for together there`, href: `${to.set(data.set.id)}#blanks` }
+        : null,
     spares: sparesTable({ id: data.part.id, name: `the ${gear.teeth}`, gear }, spares, data.shop.cleanUp),
     ways: waysTable(offered),
     needs: needsTable(gear, data.shop),

@@ -65,10 +65,22 @@ function withNewFigures(line: OperationLine, planned: readonly PlannedOperation[
   return { ...line, figures: [...line.figures, ...added.map(([key, figure]) => firstShown(line.id, key, figure))] };
 }
 
+/** A wheel that was changed to helical after its routing was opened: what is written there holds for straight teeth. */
+function refuseStraight({ mark, stored }: PartLine, row: Row<'routing'> | null, lines: readonly OperationLine[]): void {
+  if (!stored?.gear.helix || row === null || row.closed_on !== null || lines.every(({ key }) => key === null)) return;
+  throw new DomainError({
+    given: `${mark} was made a helical wheel after its routing was opened.`,
+    limit: 'The figures written there are those of straight teeth: none of them is printed.',
+    tryThis: 'Give the routing up. Its sizes, its cutter and how to mill its teeth stand on the page of the part.',
+    about: ['helix'],
+  });
+}
+
 async function workOn(db: Executor, partId: number, row: Row<'routing'> | null, shop?: ShopNow): Promise<Work> {
   const own = await part(db, partId);
   const written = row && { routing: row, part: own, lines: await operationsOf(db, row.id) };
   const today = written ? await todayOf(db, written, shop) : { lines: [], plan: null };
+  refuseStraight(own, row, today.lines);
   const planned = today.plan?.operations ?? [];
   const now = planned.flatMap(({ key, figures }) => Object.entries(figures).map(([figure, value]) => [`${key}/${figure}`, value] as const));
   return {

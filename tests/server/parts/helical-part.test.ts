@@ -1,7 +1,7 @@
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { addAssembly } from '../../../db/assemblies.ts';
 import { addItem } from '../../../db/items.ts';
-import { addPart, part } from '../../../db/parts.ts';
+import { addPart, part, savePart } from '../../../db/parts.ts';
 import type { ToolDetails } from '../../../db/tool-details.ts';
 import { addTool } from '../../../db/tools.ts';
 import type { Gear } from '../../../lib/gears/gear.ts';
@@ -165,6 +165,19 @@ describe('a helical wheel and what it could be made from', () => {
     expect(sent.statusCode).toBe(422);
     expect(textOf(sent.body)).toContain('is a helical wheel, 24 teeth at 30°. No routing is worked out for helical teeth');
     expect((await part(db, id)).routing_id).toBeNull();
+  });
+
+  it('made helical after its routing was opened, prints no sheet of straight teeth, and says so on its page', async () => {
+    const { shop, db, id, page } = await bench(leaning({ helix: null }));
+    const { id: spare } = await addItem(db, wheel({ ...leaning({ helix: null }), teeth: 33 }, null));
+    expect((await send(shop, `/parts/${id}/promise`, { way: 're-cut a spare', item: String(spare) })).statusCode).toBe(303);
+    expect((await visit(shop, `/parts/${id}/sheet`)).statusCode).toBe(200);
+    const { rev } = await part(db, id);
+    await savePart(db, id, rev, {}, { gear: leaning() });
+    const sheet = await visit(shop, `/parts/${id}/sheet`);
+    expect(sheet.statusCode).toBe(422);
+    expect(textOf(sheet.body)).toContain('The figures written there are those of straight teeth: none of them is printed.');
+    expect(textOf(await page())).toContain('No routing is worked out for helical teeth');
   });
 
   it('shows the true sizes of a helical wheel in the drawer', async () => {
