@@ -45,14 +45,16 @@ export type HelicalAsked = {
 /** The sizes that everything else follows from, inches. helix in radians. */
 type Sizes = { readonly mn: number; readonly d: number; readonly L: number; readonly psi: number };
 
+const noHelix = (helix: number): DomainError =>
+  new DomainError({
+    given: `A helix angle of ${printShort(helix)}°.`,
+    limit: helix > 80 ? 'Beyond 80° it is a worm.' : 'Such teeth are straight: their lead has no end, and no wheels are needed.',
+    tryThis: helix > 80 ? 'Type an angle from 0.1 to 80.' : 'Lock the head and cut straight along; else type an angle from 0.1 to 80.',
+    about: ['helix'],
+  });
+
 function sizesOf({ gear, helix }: HelicalAsked): Sizes {
-  if (!(helix >= 0.1 && helix <= 80))
-    throw new DomainError({
-      given: `A helix angle of ${printShort(helix)}°.`,
-      limit: 'Straight teeth have no lead, and beyond 80° it is a worm.',
-      tryThis: 'Type an angle from 0.1 to 80.',
-      about: ['helix'],
-    });
+  if (!(helix >= 0.1 && helix <= 80)) throw noHelix(helix);
   const mn = moduleOf(gear.pitch) * (unitOfPitch(gear.pitch) === 'mm' ? 1 / 25.4 : 1);
   const psi = toRadians(degrees(helix));
   const d = (gear.teeth * mn) / Math.cos(psi);

@@ -8,9 +8,9 @@ const head = (drivers: readonly number[], driven: readonly number[], idlers: rea
 /** The bends and heads of arrows are the only outlines of such a picture. */
 const arrowPoints = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.draw === 'outline' ? mark.points : []));
 
-/** Letters half as wide as high, with ascenders: what is really seen of a word that stands on its middle. */
+/** Over a word that stands on its middle, or nearer to it than a third of a letter. */
 const within = ({ at: [x, y], says, size }: Extract<Mark, { draw: 'text' }>, [px, py]: readonly [number, number]): boolean =>
-  Math.abs(px - x) < (says.length * size * 0.5) / 2 && py > y - size * 0.1 && py < y + size * 0.95;
+  Math.abs(px - x) < (says.length * size * 0.6) / 2 && py > y - size * 0.1 && py < y + size * 1.25;
 
 it.each([
   ['one of 24 on the spindle', head([24], [48], [])],
