@@ -1,6 +1,8 @@
 import { arrangementsOf, type NotPlaced, type PlaceAsked, type Placed, place } from './arrangements.ts';
 import { type NearRatio, nearestTrains, type Train, type WheelsInTrain } from './nearest.ts';
+import { goesUnder } from './reach.ts';
 import { compareNearness, type Target } from './target.ts';
+import { stands } from './train-words.ts';
 import { countOfEach } from './wheel-lists.ts';
 
 /** A train that could be set up. changes: wheels to put on that do not stand there now. */
@@ -28,13 +30,29 @@ const USUAL = 12;
 const MOST_TRIED = 200;
 const MOST_TRIES = 600;
 const MOST_FOR_ONE = 120;
+/** So many are looked through where none of the first few stands on the quadrant. */
+const MOST_LOOKED_THROUGH = 60;
 
 /**
  * The trains to choose from: least error in the work first, then fewest wheels to change, then those that reach. When the error is linear
- * in the ratio (a pitch, a feed, the drift across a face) the nearest ratio is the least error.
+ * in the ratio (a pitch, a feed, the drift across a face) the nearest ratio is the least error. Where none of them stands on the
+ * quadrant, the last place is given to the nearest found that does.
  * Source: derived: TRADE "lead, ratio". Errors as in nearestTrains and reachOf.
  */
 export function bestTrains(asked: BestAsked): Ranked[] {
+  const { many = USUAL, quadrant } = asked;
+  const rows = rowsOf(asked);
+  const instead = quadrant && rows.length === many && !rows.some(stands) ? nearestStanding(asked, quadrant) : undefined;
+  return instead ? [...rows.slice(0, many - 1), instead] : rows;
+}
+
+/** Of wheels that all go under the cover. */
+function nearestStanding(asked: BestAsked, { quadrant, sizes }: Omit<PlaceAsked, 'drawer'>): Ranked | undefined {
+  const wheels = asked.wheels.filter((teeth) => goesUnder(teeth, quadrant, sizes));
+  return rowsOf({ ...asked, wheels, many: MOST_LOOKED_THROUGH }).find(stands);
+}
+
+function rowsOf(asked: BestAsked): Ranked[] {
   const { target, many = USUAL } = asked;
   const ratios = nearOf(asked);
   const rows: Ranked[] = [];

@@ -90,6 +90,8 @@ function meshDistances(shafts: readonly TrainShaft[], { moduleMm, opening }: Whe
 
 const outsideOf = (teeth: number, { moduleMm, addendum = 1 }: WheelSizes): number => (teeth / 2 + addendum) * moduleMm;
 
+export const goesUnder = (teeth: number, { widest }: Quadrant, sizes: WheelSizes): boolean => 2 * outsideOf(teeth, sizes) <= toMm(widest);
+
 function widestOf(shafts: readonly TrainShaft[], sizes: WheelSizes): { teeth: number; across: number } {
   const teeth = Math.max(...shafts.flatMap(({ driven, driver }) => [driven ?? 0, driver ?? 0]));
   return { teeth, across: 2 * outsideOf(teeth, sizes) };
