@@ -2,7 +2,7 @@ import type { AnswerTable, Caution, Figure, Given, Value } from '../figure/figur
 import type { Hand } from '../gears/gear.ts';
 import { helixOfLead } from '../gears/helical.formulas.ts';
 import type { Ranked } from '../trains/best-trains.ts';
-import { trainWords } from '../trains/change-gears.sums.ts';
+import { trainWords } from '../trains/train-words.ts';
 import { radians, toDegrees } from '../values/angle.ts';
 import { type Length, toInches } from '../values/length.ts';
 import { printShort } from '../values/print.ts';
@@ -47,46 +47,52 @@ export function machineFigure(machine: LeadMachine): Figure {
   return figure('Lead of the machine', 'M', value, 'A × S', TREATISE, [one('A', 'turns of the crank', { count: machine.turns }), screw]);
 }
 
-export function trainFigures(best: Ranked, { d, L, hand, face, machine }: LeadJob) {
-  const cut = toNumber(leadOfTrain(best.near.ratio, machine));
-  const F = toInches(face);
-  const psi = helixOfLead(d, cut);
+const trainFigure = ({ near, train }: Ranked): Figure =>
+  figure(
+    'Wheels: drivers ÷ driven',
+    'T',
+    { ratio: near.ratio },
+    '',
+    'derived: the nearest of all trains that the wheels give',
+    [],
+    trainWords(train),
+  );
+
+const cutsFigure = ({ near }: Ranked, cut: number, { machine }: LeadJob): Figure =>
+  figure('Lead that it cuts', 'K', inch(cut, 5), 'M ÷ T', TREATISE, [
+    one('M', 'lead of the machine', inch(toNumber(machineLeadOf(machine)), 6), 'worked out'),
+    one('T', 'drivers ÷ driven', { ratio: near.ratio }, 'worked out'),
+  ]);
+
+/** What the lead that is cut drifts across the face, in thousandths of an inch. */
+const drift = ({ d, L, face }: Pick<LeadJob, 'd' | 'L' | 'face'>, cut: number): Value => ({
+  number: errorAcrossFace(d, toInches(face), L, cut) * 1000,
+  unit: 'thou',
+  places: 3,
+});
+
+function driftFigure(job: LeadJob, cut: number): Figure {
+  const { d, L, face } = job;
+  return figure('Drift across the face', 'e', drift(job, cut), '1000 × π × d × F × (1 ÷ K − 1 ÷ L)', UNROLLED, [
+    one('d', 'pitch diameter', inch(d, 7), 'worked out'),
+    one('F', 'face', inch(toInches(face), 6)),
+    one('K', 'lead that it cuts', inch(cut, 8), 'worked out'),
+    one('L', 'lead wanted', inch(L, 8), 'worked out'),
+  ]);
+}
+
+function swingFigure({ d, hand }: LeadJob, cut: number): Figure {
+  const given = [one('d', 'pitch diameter', inch(d, 6), 'worked out'), one('K', 'lead that it cuts', inch(cut, 6), 'worked out')];
+  return figure('Table swung by', 'H', { angle: radians(helixOfLead(d, cut)) }, 'atan(π × d ÷ K)', TREATISE, given, swingWords(hand));
+}
+
+export function trainFigures(best: Ranked, job: LeadJob) {
+  const cut = toNumber(leadOfTrain(best.near.ratio, job.machine));
   return {
-    train: figure(
-      'Wheels: drivers ÷ driven',
-      'T',
-      { ratio: best.near.ratio },
-      '',
-      'derived: the nearest of all trains that the wheels give',
-      [],
-      trainWords(best.train),
-    ),
-    cuts: figure('Lead that it cuts', 'K', inch(cut, 5), 'M ÷ T', TREATISE, [
-      one('M', 'lead of the machine', inch(toNumber(machineLeadOf(machine)), 6), 'worked out'),
-      one('T', 'drivers ÷ driven', { ratio: best.near.ratio }, 'worked out'),
-    ]),
-    acrossFace: figure(
-      'Drift across the face',
-      'e',
-      { number: errorAcrossFace(d, F, L, cut) * 1000, unit: 'thou', places: 3 },
-      '1000 × π × d × F × (1 ÷ K − 1 ÷ L)',
-      UNROLLED,
-      [
-        one('d', 'pitch diameter', inch(d, 7), 'worked out'),
-        one('F', 'face', inch(F, 6)),
-        one('K', 'lead that it cuts', inch(cut, 8), 'worked out'),
-        one('L', 'lead wanted', inch(L, 8), 'worked out'),
-      ],
-    ),
-    swing: figure(
-      'Table swung by',
-      'H',
-      { angle: radians(psi) },
-      'atan(π × d ÷ K)',
-      TREATISE,
-      [one('d', 'pitch diameter', inch(d, 6), 'worked out'), one('K', 'lead that it cuts', inch(cut, 6), 'worked out')],
-      swingWords(hand),
-    ),
+    train: trainFigure(best),
+    cuts: cutsFigure(best, cut, job),
+    acrossFace: driftFigure(job, cut),
+    swing: swingFigure(job, cut),
   };
 }
 
@@ -151,18 +157,12 @@ const wayOut = (short: boolean, { drive }: LeadMachine): string => {
   return drive === 'direct' ? 'For a longer one put the worm in.' : 'A longer one wants six wheels, or a greater step between them.';
 };
 
-export const rowsTable = (rows: readonly Ranked[], { d, L, face, machine }: LeadJob): AnswerTable => ({
+export const rowsTable = (rows: readonly Ranked[], job: LeadJob): AnswerTable => ({
   title: 'Wheels, best first: drift across the face, then wheels to change',
   unit: 'in',
   heads: ['drivers, from the table screw', 'driven, to the head', 'lead', 'drift across the face', 'to put on'],
   rows: rows.map(({ train, near, changes }) => {
-    const cut = toNumber(leadOfTrain(near.ratio, machine));
-    return [
-      train.drivers.join(' × '),
-      train.driven.join(' × '),
-      inch(cut, 5),
-      { number: errorAcrossFace(d, toInches(face), L, cut) * 1000, unit: 'thou', places: 3 },
-      { count: changes },
-    ];
+    const cut = toNumber(leadOfTrain(near.ratio, job.machine));
+    return [train.drivers.join(' × '), train.driven.join(' × '), inch(cut, 5), drift(job, cut), { count: changes }];
   }),
 });
