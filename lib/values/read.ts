@@ -33,7 +33,8 @@ export function exactNumber(text: string): Ratio | null {
   return ratio(sign ? -digits : digits, 10 ** part.length);
 }
 
-export type Limits = { readonly least: number; readonly most: number };
+/** tryThis: what to do about a number outside them, where more can be said than the limits. */
+export type Limits = { readonly least: number; readonly most: number; readonly tryThis?: string };
 
 const LONGEST_NAME = 30;
 
@@ -43,8 +44,12 @@ const called = (name: string): string => (name.length > LONGEST_NAME ? 'it' : na
 /** Five digits and more are hard to count without a comma. */
 const inLimits = (x: number): string => (Number.isInteger(x) && Math.abs(x) >= 10_000 ? printCount(x) : String(x));
 
-const outside = (text: string, name: string, { least, most }: Limits, unit = ''): { readonly ok: false; readonly problem: string } =>
-  unread(`${quoted(text)} is outside what ${called(name)} may be: from ${inLimits(least)} to ${inLimits(most)}${unit}.`);
+const outside = (text: string, name: string, limits: Limits, unit = ''): { readonly ok: false; readonly problem: string } => {
+  const { least, most, tryThis = '' } = limits;
+  return unread(
+    `${quoted(text)} is outside what ${called(name)} may be: from ${inLimits(least)} to ${inLimits(most)}${unit}. ${tryThis}`.trim(),
+  );
+};
 
 /** A whole number such as a tooth count. */
 export function readCount(text: string, name: string, limits: Limits): Read<number> {

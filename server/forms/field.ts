@@ -40,6 +40,9 @@ const field = <T>(asked: Asked, kind: Field<T>['kind'], read: Field<T>['read'], 
   read,
 });
 
+/** How many teeth a wheel may have. */
+export const TEETH: Limits = { least: 4, most: 1000, tryThis: 'Count again; one to three teeth are a worm’s, which has a sum of its own.' };
+
 /** The name of a field inside a sentence. */
 const inSentence = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 

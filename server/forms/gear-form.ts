@@ -11,7 +11,7 @@ import { inches, type LengthUnit } from '../../lib/values/length.ts';
 import type { LengthForm } from '../../lib/values/print.ts';
 import { type Read, read, type TypedLength } from '../../lib/values/read.ts';
 import { boreFields, boreOf, boreProblems, formsOfBore, sizeField } from './bore-form.ts';
-import { angleField, choiceField, countField, numberField, optional, readField, tickField } from './field.ts';
+import { angleField, choiceField, countField, numberField, optional, readField, TEETH, tickField } from './field.ts';
 import { type FormRead, type Problems, readForm, type Typed, type ValuesOf } from './form.ts';
 import { ringField } from './ring-field.ts';
 
@@ -75,7 +75,7 @@ const HANDS: readonly (readonly [Hand, string])[] = [
 export const HAND_FIELD = optional(choiceField({ label: 'Hand', hint: 'Of helical teeth only', choices: HANDS }));
 
 export const gearFields = (unit: LengthUnit) => ({
-  teeth: countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' }),
+  teeth: countField({ label: 'Teeth', limits: TEETH, unit: 'teeth' }),
   ...openPatternFields(unit),
   helix: optional(
     angleField({ label: 'Helix angle', hint: 'At the pitch circle; straight teeth: empty', limits: { least: 0.5, most: 60 } }),

@@ -9,12 +9,12 @@ import { TOOTH_SYSTEMS } from '../../lib/gears/systems.data.ts';
 import { systemByKey } from '../../lib/gears/systems.ts';
 import { unitOfPitch } from '../../lib/gears/tooth.ts';
 import type { Wheel } from '../../lib/gears/wheel.ts';
-import { choiceField, countField, optional, readField } from '../forms/field.ts';
+import { choiceField, countField, optional, readField, TEETH } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { dimensions, size, sizeIfKnown, typedOf } from './asks.ts';
 import { sum } from './sum.ts';
 
-export const teethField = countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' });
+export const teethField = countField({ label: 'Teeth', limits: TEETH, unit: 'teeth' });
 export const pitchField = readField({ label: 'Pitch', hint: 'As 8 DP, module 2.5 or 5/16 CP', read: (text) => readPitch(text) });
 export const systemField = choiceField({ label: 'Tooth system', choices: TOOTH_SYSTEMS.map(({ key, name }) => [key, name] as const) });
 

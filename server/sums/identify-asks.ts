@@ -2,7 +2,7 @@ import { HELIX_ERROR_DEG, READING_ERROR_IN } from '../../lib/identify/judgements
 import type { MeasuredWheel, Reading } from '../../lib/identify/readings.ts';
 import { inches, type LengthUnit } from '../../lib/values/length.ts';
 import type { TypedLength } from '../../lib/values/read.ts';
-import { angleField, choiceField, countField, optional } from '../forms/field.ts';
+import { angleField, choiceField, countField, optional, TEETH } from '../forms/field.ts';
 import type { ValuesOf } from '../forms/form.ts';
 import { sizeIfKnown } from './asks.ts';
 import { otherWheelsField } from './read-other-wheels.ts';
@@ -11,7 +11,7 @@ const usual = (of: keyof typeof READING_ERROR_IN): string => `Empty: ${READING_E
 const error = (label: string, of: keyof typeof READING_ERROR_IN) => sizeIfKnown({ label, hint: usual(of), least: 0.00001, most: 1 });
 
 export const IDENTIFY_ASKS = {
-  teeth: countField({ label: 'Teeth', limits: { least: 4, most: 1000 }, unit: 'teeth' }),
+  teeth: countField({ label: 'Teeth', limits: TEETH, unit: 'teeth' }),
   outside: sizeIfKnown({ label: 'Outside diameter', hint: 'As it is, worn or turned down' }),
   outsideBy: optional(
     choiceField<'jaws' | 'true'>({

@@ -12,7 +12,12 @@ type Case = readonly [says: string, sum: string, given: Readonly<Record<string, 
 
 /** What was given, the limit, what to try: each has to be found on the page. */
 const REFUSED: readonly Case[] = [
-  ['3 teeth at 14½° full depth', 'gear-blank', { teeth: '3', system: 'full-14.5' }, [/outside what teeth may be: from 4 to 1000/]],
+  [
+    '3 teeth at 14½° full depth',
+    'gear-blank',
+    { teeth: '3', system: 'full-14.5' },
+    [/is outside what teeth may be: from 4 to 1000\. Count again/],
+  ],
   ['no teeth', 'gear-blank', { teeth: '0' }, [/from 4 to 1000/]],
   ['teeth below nothing', 'gear-blank', { teeth: '-22' }, [/from 4 to 1000/]],
   ['a thousand million teeth', 'gear-blank', { teeth: '1000000000' }, [/from 4 to 1000/]],
