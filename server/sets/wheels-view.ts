@@ -165,13 +165,20 @@ function unknownWords(bench: Bench): string {
   return ` Pitch not known yet: ${listOf(counts)}. Nothing below is reckoned with ${counts.length === 1 ? 'it' : 'them'}: identify ${counts.length === 1 ? 'it' : 'them'} first.`;
 }
 
+/** Missing wheels that nothing is chosen for below, since no routing could be opened. */
+function helicalWords({ places }: Bench): string {
+  const counts = places.filter((place) => place.gear.helix && isMissing(place)).map(({ gear }) => gear.teeth);
+  if (counts.length === 0) return '';
+  return ` Helical: ${listOf(counts)}. No routing is worked out for helical teeth, and no blank is chosen below: sizes and milling stand on the page of the part.`;
+}
+
 /** The set in a few words: what is there, what is missing, what is over. */
 export function wheelsWords(bench: Bench): string {
   const { places, drawer } = bench;
   const missing = places.filter(isMissing).map(({ gear }) => gear.teeth);
   const spares = drawer.filter(({ item }) => item.state === 'spare').map(({ spare }) => spare.gear.teeth);
   const there = places.length - missing.length;
-  return `${counted(drawer.length + bench.unknown.drawer.length, 'gear')} in the drawer. Of ${places.length + bench.unknown.places.length} that belong ${there + bench.unknown.places.filter((place) => !isMissing(place)).length} are there. Missing: ${listOf(missing)}. Spare: ${listOf(spares)}.${unknownWords(bench)}`;
+  return `${counted(drawer.length + bench.unknown.drawer.length, 'gear')} in the drawer. Of ${places.length + bench.unknown.places.length} that belong ${there + bench.unknown.places.filter((place) => !isMissing(place)).length} are there. Missing: ${listOf(missing)}. Spare: ${listOf(spares)}.${unknownWords(bench)}${helicalWords(bench)}`;
 }
 
 /** "8 DP, 14½° full involute". */

@@ -52,6 +52,8 @@ it('the page of a set stands with a helical wheel in it', async () => {
   await savePart(db, wanted.id, wanted.rev, {}, { gear: { ...halvorsenWheel(33), helix: { angle: degrees(20), hand: 'right' } } });
   const words = text(await page());
   expect(words).toContain('33 teeth missing');
-  // 33 ÷ cos 20° + 2 = 37.118 eighths of an inch: the drawing says what the figure says.
-  expect(words).toContain('drawn inside the spare of 46, the metal to come off hatched: new outside 4.640 in');
+  // No routing could be opened for it, so nothing is proposed that could not be carried out; its page says the rest.
+  expect(words).toContain('Helical: 33. No routing is worked out for helical teeth');
+  expect(words).not.toMatch(/33 from the|becomes 33|46 → 33/);
+  expect(words).toContain('31 becomes 22; 34 becomes 28.');
 });
