@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DomainError } from '../../../lib/figure/domain-error.ts';
 import { camAnswer } from '../../../lib/leads/cam.sums.ts';
 import { type HelicalAsked, helicalAnswer } from '../../../lib/leads/helical.sums.ts';
 import { errorAcrossFace } from '../../../lib/leads/lead.formulas.ts';
@@ -102,8 +101,8 @@ describe('helicalAnswer', () => {
   });
 
   it('refuses straight teeth, and says so of an empty drawer', () => {
-    expect(() => helicalAnswer({ ...ASKED, helix: 0 })).toThrow(/no lead/);
-    expect(() => helicalAnswer({ ...ASKED, helix: 89 })).toThrow(DomainError);
+    expect(() => helicalAnswer({ ...ASKED, helix: 0 })).toThrow(/no wheels are needed/);
+    expect(() => helicalAnswer({ ...ASKED, helix: 89 })).toThrow(/worm/);
     expect(helicalAnswer({ ...ASKED, wheels: [] }).says).toContain('fewer than two wheels');
     expect(helicalAnswer({ ...ASKED, wheels: [40, 40] }).figures.train.value).toEqual({ ratio: [1, 1] });
   });
