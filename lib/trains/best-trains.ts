@@ -36,7 +36,7 @@ const MOST_LOOKED_THROUGH = 60;
 /**
  * The trains to choose from: least error in the work first, then fewest wheels to change, then those that reach. When the error is linear
  * in the ratio (a pitch, a feed, the drift across a face) the nearest ratio is the least error. Where none of them stands on the
- * quadrant, the last place is given to the nearest found that does.
+ * quadrant, for wheels too wide for its cover, the last place is given to the nearest found that does.
  * Source: derived: TRADE "lead, ratio". Errors as in nearestTrains and reachOf.
  */
 export function bestTrains(asked: BestAsked): Ranked[] {
@@ -46,9 +46,10 @@ export function bestTrains(asked: BestAsked): Ranked[] {
   return instead ? [...rows.slice(0, many - 1), instead] : rows;
 }
 
-/** Of wheels that all go under the cover. */
+/** Of wheels that all go under the cover; undefined where all do, for those have been tried. */
 function nearestStanding(asked: BestAsked, { quadrant, sizes }: Omit<PlaceAsked, 'drawer'>): Ranked | undefined {
   const wheels = asked.wheels.filter((teeth) => goesUnder(teeth, quadrant, sizes));
+  if (wheels.length === asked.wheels.length) return undefined;
   return rowsOf({ ...asked, wheels, many: MOST_LOOKED_THROUGH }).find(stands);
 }
 
