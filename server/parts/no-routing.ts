@@ -14,7 +14,8 @@ function noRoutingWords({ part }: PartData): string {
   if (gear?.helix) return HELICAL;
   if (part.unknown) return 'Pitch not known: identify it first. Only what is cast, bought, repaired or swapped goes without it.';
   const lacking = gear ? 'nothing in the drawer serves to make it from' : 'no stock is in the drawer to make it from';
-  return `No routing can be opened yet: ${lacking}. Put a blank on record, or choose below to have it cast, bought, repaired or swapped.`;
+  const blank = gear ? 'a blank, or for ring and hub the stock for its ring,' : 'a blank';
+  return `No routing can be opened yet: ${lacking}. Put ${blank} on record, or choose below to have it cast, bought, repaired or swapped.`;
 }
 
 /** The same with the sums that a wheel has instead of a routing. */

@@ -111,11 +111,12 @@ const nothing = (row: Row<'routing'>): EmptyView => ({
 function linksOf({ trusted }: Visit, row: Row<'routing'>, lines: readonly OperationLine[]): LinkView[] {
   const open = lines.filter(({ state }) => state !== 'done' && state !== 'struck out');
   const next = open.find(({ state, figures }) => state === 'ready' && figures.length > 0);
-  const last = lines.at(-1);
+  const [nick, last] = [lines.find(({ key }) => key === 'nick'), lines.at(-1)];
   if (row.closed_on !== null) return [];
   return [
     ...(next ? [{ says: `At the machine: ${next.title}`, href: to.atMachine(next.id) }] : []),
     ...(lines.length > 0 ? [{ says: 'Print the route sheet', href: to.partSheet(row.part_id) }] : []),
+    ...(nick ? [{ says: 'Print the index table, a box for every tooth', href: to.indexSheet(nick.id) }] : []),
     { says: 'What shares a set-up with other parts', href: to.setUps },
     ...(trusted
       ? [
