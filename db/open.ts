@@ -32,7 +32,7 @@ function isToBeChecked(path: string, { copies, now }: Opening): boolean {
   return statSync(path).size <= SMALL_BYTES || copies === null || copyIsDue(copies, now);
 }
 
-/** Asked before anything is written: even the journal’s mode would be a change in somebody else’s file. */
+/** Asked before anything is written, as is whether the file is newer: even the journal’s mode would be a change in a file that is not ours. */
 function refuseForeign(path: string, file: SqliteFile.Database): void {
   const theirs = file.prepare(`select name from sqlite_schema where type = 'table' and name not like 'kysely_%'`).get();
   if (theirs !== undefined) throw new ForeignDatabase(path);
@@ -50,7 +50,6 @@ function openSound(path: string, opening: Opening): Opened {
     file.pragma(`cache_size = -${CACHE_KIB}`);
     if (toBeChecked) refuseDamaged(file);
     if (file.pragma('user_version', { simple: true }) === 0) refuseForeign(path, file);
-    file.pragma('journal_mode = WAL');
     file.pragma('synchronous = FULL');
     file.pragma('foreign_keys = ON');
     return { file, checked: toBeChecked };
@@ -62,6 +61,7 @@ function openSound(path: string, opening: Opening): Opened {
 
 async function bringUpToDate(db: Kysely<Schema>, { file, checked }: Opened, path: string, { copies, now }: Opening): Promise<void> {
   await refuseNewer(db, migrations, path);
+  file.pragma('journal_mode = WAL');
   const version = await versionOf(db);
   if (version === Object.keys(migrations).length) return;
   if (copies && version > 0) copyInto(file, copies, now, checked);

@@ -167,7 +167,7 @@ function errorFigure({ near }: Ranked, asked: ChangeGearsAsked): Figure {
 }
 
 const counted = countedFrom('derived: counted against what is on the machine');
-const changesFigure = ({ changes }: Ranked): Figure => counted('Wheels to put on', 'n', changes);
+const changesFigure = ({ changes }: Ranked): Figure => counted('Wheels to put on, idlers apart', 'n', changes);
 
 const notExact = ({ near }: Ranked, [nearest]: readonly Ranked[], { over, unit }: ChangeGearsAsked): Caution => ({
   name: 'Not exact',

@@ -60,9 +60,12 @@ test('a file newer than the program is refused before the migrator speaks', asyn
   const file = new SqliteFile(path);
   file.pragma(`user_version = ${Object.keys(migrations).length + 1}`);
   file.exec("insert into kysely_migration values ('9999_of_next_year', '2027')");
+  file.pragma('journal_mode = DELETE');
   file.close();
+  const before = readFileSync(path);
   const opening = openShop(path, { copies: null, now: NOW });
   await expect(opening).rejects.toMatchObject({ name: 'NewerDatabase', message: expect.stringContaining('newer Backgear') });
+  expect(readFileSync(path).equals(before)).toBe(true);
   await expect(refuseNewer(aFile(path), migrations, path)).rejects.toThrow('Update the program');
 });
 
