@@ -4,6 +4,7 @@ import { type LeadMachine, leadLimits, machineLeadOf } from '../../lib/leads/lea
 import { dialUse, driverStep, inchesOfThreads, startPitch, startShift, threadsToMatch } from '../../lib/leads/thread-dial.formulas.ts';
 import { toNumber } from '../../lib/values/ratio.ts';
 import type { Case, CaseKind } from './case.ts';
+import { casesOf } from './cases-of.ts';
 import { leadIfFound, screwOf } from './train-checks.ts';
 
 const TEN: LeadMachine = { turns: 40, screw: [1, 4], drive: 'worm' };
@@ -610,17 +611,7 @@ const ROWS: readonly Row[] = [
   ],
 ];
 
-export const cases: readonly Case[] = ROWS.map(
-  ([source, given, expected, tolerance, unit, actual, catches, table, kind = 'published']) => ({
-    topic: 'leads',
-    kind,
-    source,
-    given,
-    expected,
-    tolerance,
-    unit,
-    actual,
-    catches,
-    ...(table ? { table } : {}),
-  }),
+export const cases: readonly Case[] = ROWS.flatMap(
+  ([source, given, expected, tolerance, unit, actual, catches, table, kind = 'published']) =>
+    casesOf('leads', kind, source, [[given, expected, tolerance, unit, actual, catches]], table),
 );

@@ -10,7 +10,6 @@ import {
 } from '../../../lib/gears/base-tangent.formulas.ts';
 import {
   baseOf,
-  type Flanks,
   leastShift,
   leastTeethOf,
   normalThickness,
@@ -25,20 +24,8 @@ import {
 } from '../../../lib/gears/flanks.formulas.ts';
 import { inv, inverseInv } from '../../../lib/gears/involute.formulas.ts';
 import { contactRadius, nearestSpanCount, span, spanCount, spanOnFlank, tipThickness } from '../../../lib/gears/spur.formulas.ts';
+import { flanks, rad } from './unit-flanks.ts';
 
-const rad = (deg: number): number => (deg * Math.PI) / 180;
-const flanks = (N: number, more: Partial<Flanks> = {}): Flanks => ({
-  N,
-  mn: 1,
-  an: rad(20),
-  psi: 0,
-  v: 0,
-  A: 1,
-  B: 1.25,
-  ring: false,
-  unit: 'mm',
-  ...more,
-});
 const tooth = (N: number, deg = 20, B = 1.25) => ({ N, m: 1, a: rad(deg), A: 1, B, unit: 'mm' as const });
 
 // Expected values below are worked by hand or by another program from the definitions named beside them.

@@ -9,25 +9,13 @@ import {
   involuteContactAt,
   involuteContactInRing,
 } from '../../../lib/gears/contact-ratio.formulas.ts';
-import { type Flanks, pitchOf, transverseThickness } from '../../../lib/gears/flanks.formulas.ts';
+import { pitchOf, transverseThickness } from '../../../lib/gears/flanks.formulas.ts';
 import { involuteRoom, leastPinion, trimmingRoom, trochoidRoom } from '../../../lib/gears/interference.formulas.ts';
 import { centreAt, standardCentre, tipShortening, workingAngle, workingAngleAt } from '../../../lib/gears/pair.formulas.ts';
 import { pinLies } from '../../../lib/gears/pin-check.ts';
 import { involuteAtPin, pinCircle, pinContactRadius, pinTouchingAt, thicknessFromPins } from '../../../lib/gears/pins.formulas.ts';
+import { flanks, rad } from './unit-flanks.ts';
 
-const rad = (deg: number): number => (deg * Math.PI) / 180;
-const flanks = (N: number, more: Partial<Flanks> = {}): Flanks => ({
-  N,
-  mn: 1,
-  an: rad(20),
-  psi: 0,
-  v: 0,
-  A: 1,
-  B: 1.25,
-  ring: false,
-  unit: 'mm',
-  ...more,
-});
 const radii = (N: number, ring = false) => ({ base: (N / 2) * Math.cos(rad(20)), pitch: N / 2, outside: N / 2 + (ring ? -1 : 1) });
 
 // Expected values below are worked by hand or by another program from the definitions named beside them.

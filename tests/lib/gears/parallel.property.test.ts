@@ -27,6 +27,7 @@ import { shiftAnswer, undercutAnswer } from '../../../lib/gears/shift.sums.ts';
 import { spanAnswer } from '../../../lib/gears/span.sums.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches, millimetres, toMm } from '../../../lib/values/length.ts';
+import { refusal } from '../refusal.ts';
 import { wheelOf } from './wheel-of.ts';
 
 const rad = (deg: number): number => (deg * Math.PI) / 180;
@@ -49,15 +50,6 @@ const lengthOf = (answer: Answer, key: string): number => {
   const value = answer.figures[key]?.value;
   if (!value || !('length' in value)) throw new Error(`no length ${key}`);
   return toMm(value.length);
-};
-const refusal = (work: () => unknown): DomainError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof DomainError) return error;
-    throw error;
-  }
-  throw new Error('not refused');
 };
 
 describe('there and back', () => {

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { DomainError } from '../../../lib/figure/domain-error.ts';
 import type { Answer } from '../../../lib/figure/figure.ts';
 import { printFigure } from '../../../lib/figure/print-value.ts';
 import { helicalAnswer } from '../../../lib/gears/helical.sums.ts';
@@ -9,21 +8,13 @@ import { pinsAnswer } from '../../../lib/gears/pins.sums.ts';
 import { shiftAnswer } from '../../../lib/gears/shift.sums.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches, millimetres } from '../../../lib/values/length.ts';
+import { refusal } from '../refusal.ts';
 import { wheelOf } from './wheel-of.ts';
 
 const names = (answer: Answer): readonly string[] => answer.cautions.map(({ name }) => name);
 const printed = (answer: Answer, key: string): string | undefined => {
   const figure = answer.figures[key];
   return figure && printFigure(figure).text;
-};
-const refusal = (work: () => unknown): DomainError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof DomainError) return error;
-    throw error;
-  }
-  throw new Error('not refused');
 };
 const ring = (teeth: number, pitch: string, system = 'full-20') => parallelOf(wheelOf(teeth, pitch, system), { ring: true });
 

@@ -1,27 +1,16 @@
 import { expect, it } from 'vitest';
-import { DomainError } from '../../../lib/figure/domain-error.ts';
 import { needWords } from '../../../lib/routing/needs.ts';
 import { planRouting } from '../../../lib/routing/plan.ts';
 import { degrees } from '../../../lib/values/angle.ts';
 import { inches } from '../../../lib/values/length.ts';
 import { ratio } from '../../../lib/values/ratio.ts';
+import { refusal } from '../refusal.ts';
 import { gear, shop, spare, wanted } from './halvorsen.ts';
 
 const helix = { angle: degrees(22.5), hand: 'right' } as const;
 const helical = wanted(22, { gear: gear(22, { helix }) });
 const rest = { shop: shop(), readings: {} };
 const bar = { id: 3, name: 'bar', material: 'steel', diameter: inches(5), length: inches(4), hole: inches(0) } as const;
-
-/** What a plan is refused with. */
-function refusal(plan: () => unknown): DomainError {
-  try {
-    plan();
-  } catch (error) {
-    if (error instanceof DomainError) return error;
-    throw error;
-  }
-  throw new Error('planned, and not refused');
-}
 
 it('a routing of a helical wheel is refused in words, whatever it would be made from', () => {
   const ways = [

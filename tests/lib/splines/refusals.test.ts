@@ -8,16 +8,8 @@ import type { NamedSpline } from '../../../lib/splines/involute-spline.ts';
 import { millSplines } from '../../../lib/splines/mill.sums.ts';
 import { chosenInch, chosenMetric } from '../../../lib/splines/straight-choice.ts';
 import { inches, type Length, millimetres } from '../../../lib/values/length.ts';
+import { refusal } from '../refusal.ts';
 
-const refusal = (work: () => unknown): DomainError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof DomainError) return error;
-    throw error;
-  }
-  throw new Error('not refused');
-};
 const PLATE = { kind: 'plate', id: 1, name: 'Plate', here: true, sides: [[15, 16, 17, 18, 19, 20]] } as const;
 const HEAD = { turns: 40, name: '40 to 1' };
 const bore = (more: object = {}) => ({ splines: 6, outside: inches(1.251), inside: inches(1.063), width: inches(0.313), ...more });
